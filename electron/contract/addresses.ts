@@ -11,6 +11,10 @@ export const pageAddress = (language: Language): string => `${appOrigin}/index.h
 /** Source of a `<video>` that plays a clip; answers byte ranges. */
 export const clipAddress = (clipId: string): string => `${appOrigin}/media/${encodeURIComponent(clipId)}`;
 
+/** Source of an `<audio>` that plays what was said over a clip; `narrationId` only makes the address new. */
+export const voiceAddress = (clipId: string, narrationId: string): string =>
+  `${appOrigin}/voice/${encodeURIComponent(clipId)}?narration=${encodeURIComponent(narrationId)}`;
+
 /** Source of an `<img>` with one picture of a clip. */
 export const posterAddress = (clipId: string): string => `${appOrigin}/pictures/${encodeURIComponent(clipId)}/poster`;
 

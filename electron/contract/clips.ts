@@ -60,9 +60,9 @@ export const clipRequests = {
       v.strictObject({ clipId: id, sessionId: id, date: isoDate, name: v.string(), exercise: v.string() }),
     ),
   }),
-  /** Where a picture or clip lies on disk; asked by the media protocol. */
+  /** Where a clip, a picture of it, or what was said over it lies on disk; asked by the media protocol. */
   'media.resolve': host({
-    params: v.strictObject({ clipId: id, what: v.picklist(['clip', 'poster', 'filmstrip']) }),
+    params: v.strictObject({ clipId: id, what: v.picklist(['clip', 'poster', 'filmstrip', 'voice']) }),
     result: v.strictObject({ path: filePath, type: v.string() }),
   }),
 } as const;

@@ -35,6 +35,8 @@ export const clipOptionsSchema = v.strictObject({
   atNotes: v.optional(atNotesSchema, { do: 'freeze', lastsS: 1.5 }),
   sound: v.optional(v.picklist(['kept', 'dropped']), 'kept'),
   loops: v.optional(v.boolean(), true),
+  /** Clips that were narrated, as films with the coach's voice. */
+  narrated: v.optional(v.boolean(), false),
   covering: v.optional(coveringSchema, {}),
 });
 export type ClipOptions = v.InferOutput<typeof clipOptionsSchema>;

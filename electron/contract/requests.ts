@@ -12,6 +12,7 @@ import { languageWindowRequests } from './language.ts';
 import { letterRequests } from './letters.ts';
 import { libraryRequests, libraryWindowRequests } from './library.ts';
 import { measuringRequests } from './measuring.ts';
+import { narrationRequests, narrationWindowRequests } from './narrations.ts';
 import { entryRequests, sessionRequests } from './sessions.ts';
 import { settingRequests } from './settings.ts';
 import { traineeRequests } from './trainees.ts';
@@ -37,6 +38,7 @@ export const requests = {
   ...comparingRequests,
   ...jobRequests,
   ...settingRequests,
+  ...narrationRequests,
 } as const;
 
 type Requests = typeof requests;
@@ -62,6 +64,7 @@ export const windowRequests = {
   ...clipWindowRequests,
   ...documentWindowRequests,
   ...handoverWindowRequests,
+  ...narrationWindowRequests,
 } as const;
 type WindowRequests = typeof windowRequests;
 export type WindowRequestName = keyof WindowRequests;

@@ -13,6 +13,7 @@ import { answer } from './page/answer.ts';
 import { keepLanguage, readLanguage } from './window/keptLanguage.ts';
 import { goOffline, lockContents, lockSession } from './window/lockdown.ts';
 import { menuTemplate } from './window/menu.ts';
+import { microphoneGate } from './window/microphone.ts';
 import { openWindow } from './window/openWindow.ts';
 
 const tools = process.env.RACKSIDE_TOOLS === '1' ? 'with-tools' : 'without-tools';
@@ -44,7 +45,8 @@ function open(): void {
   process.on('uncaughtExceptionMonitor', (error) => log.error('the window’s host failed', errorFacts(error)));
   const backend = startBackend({ libraryFolder: path.resolve(libraryFolder), appFolder }, log);
 
-  lockSession(session.defaultSession, tools);
+  const microphone = microphoneGate();
+  lockSession(session.defaultSession, tools, microphone);
   protocol.handle('app', (request) => answer(request, { folder: path.join(dist, 'renderer'), ask: backend.ask }));
   const languageFile = path.join(app.getPath('userData'), 'language.json');
   let language = readLanguage(languageFile, app.getLocale());
@@ -83,11 +85,18 @@ function open(): void {
       keepLanguage: speak,
       logFile,
     }),
+    microphone,
     page: () => (window === null || window.isDestroyed() ? null : window.webContents),
   });
 
   window = openWindow(path.join(dist, 'preload.cjs'), () => language, log);
+  // A page that is loaded anew records nothing.
+  window.webContents.on('did-start-navigation', ({ isMainFrame, isSameDocument }) => {
+    if (isMainFrame && !isSameDocument) microphone.shut();
+  });
+  window.webContents.on('render-process-gone', () => microphone.shut());
   window.on('closed', () => {
+    microphone.shut();
     window = null;
   });
   app.on('window-all-closed', () => app.quit());

@@ -150,6 +150,9 @@ function stage(section: SectionOf, clip: NonNullable<SectionOf['clip']>, writing
 const ownTimeOf = ({ kind }: FileInFolder, say: Say<StartPageMessageId>): readonly string[] =>
   kind === 'annotatedClip' ? [`<li class="soft">${escapeHtml(say('ownTime'))}</li>`] : [];
 
+/** What a coach said over the clip is looked for first, and so is not folded away. */
+const isSpoken = ({ kind }: FileInFolder): boolean => kind === 'narratedClip';
+
 /** One clip: the player with what lies over the picture, its tools, its notes in the order of their times. */
 export function clipSection(section: SectionOf, writing: Writing): string {
   const { id, title, clip, notes, files } = section;
@@ -172,9 +175,10 @@ export function clipSection(section: SectionOf, writing: Writing): string {
     '</div>',
     ...(clip === null ? [] : [tools(clip, writing)]),
     '</div>',
+    ...files.filter(isSpoken).map((file) => `<ul class="spoken">${fileLink(file, say)}</ul>`),
     ...foldedLinks(
       say('more'),
-      files.flatMap((file) => [fileLink(file, say), ...ownTimeOf(file, say)]),
+      files.filter((file) => !isSpoken(file)).flatMap((file) => [fileLink(file, say), ...ownTimeOf(file, say)]),
     ),
     '</section>',
   ].join('\n');

@@ -39,6 +39,7 @@ export const fileKinds = [
   'data',
   'measures',
   'annotatedClip',
+  'narratedClip',
   'loop',
   'calendar',
   'other',

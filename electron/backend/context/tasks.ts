@@ -21,6 +21,8 @@ export const taskSchema = v.variant('do', [
     folder: v.string(),
     options: handoverOptionsSchema,
   }),
+  /** `path`: the file to write. */
+  v.strictObject({ do: v.literal('narration'), clipId: v.string(), path: v.string() }),
   /** `path`: a handover's folder or zip. */
   v.strictObject({ do: v.literal('takeHandover'), path: v.string(), sessionId: v.string() }),
 ]);

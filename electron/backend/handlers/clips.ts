@@ -12,6 +12,8 @@ import type { LibraryFolder } from '../store/folder.ts';
 import { type FootageRow, footageOfClip } from '../store/footage.ts';
 import { readFrameTable } from '../store/frameTables.ts';
 import { listFlags } from '../store/judgements.ts';
+import type { Library } from '../store/library.ts';
+import { keptNarration } from '../store/narrations.ts';
 import { findSession } from '../store/sessions.ts';
 import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
@@ -119,15 +121,19 @@ export function deleteFlag(changes: Changes, flagId: string): void {
 }
 
 export const resolveMedia: Handler<'media.resolve'> = (context, { clipId, what }) => {
-  const { reading, folder } = context.library();
-  const clip = findClip(reading, clipId);
-  const footage = footageOfClip(reading, clipId);
-  const file = footage && fileFor(folder, footage, what);
+  const library = context.library();
+  const clip = findClip(library.reading, clipId);
+  const file = what === 'voice' ? keptNarration(library, clipId)?.soundFile : pictureFile(library, clipId, what);
   if (!file || !existsSync(file)) {
     throw new ProblemError('not-found', 'pictureMissing', { what, clip: clip.name });
   }
   return { path: file, type: mediaType(file) };
 };
+
+function pictureFile(library: Library, clipId: string, what: 'clip' | 'poster' | 'filmstrip'): string | null {
+  const footage = footageOfClip(library.reading, clipId);
+  return footage === undefined ? null : fileFor(library.folder, footage, what);
+}
 
 function fileFor(folder: LibraryFolder, footage: FootageRow, what: 'clip' | 'poster' | 'filmstrip'): string | null {
   switch (what) {

@@ -31,6 +31,14 @@ import {
   markMeasured,
   startMeasuring,
 } from './measures.ts';
+import {
+  appendToNarration,
+  beginNarration,
+  getNarration,
+  keepRecorded,
+  removeNarration,
+  startRendering,
+} from './narrations.ts';
 import { markRep, moveEdge, removeRep } from './reps.ts';
 import { getReview, importReview, setPosition } from './reviews.ts';
 import { compareSecondLook, getSecondLook, startSecondLook } from './secondLook.ts';
@@ -124,5 +132,11 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'jobs.retry': retryJob,
   'settings.get': getSettings,
   'settings.change': changeSettings,
+  'narrations.get': getNarration,
+  'narrations.begin': beginNarration,
+  'narrations.append': appendToNarration,
+  'narrations.keep': keepRecorded,
+  'narrations.remove': removeNarration,
+  'narrations.render': startRendering,
   'media.resolve': resolveMedia,
 };

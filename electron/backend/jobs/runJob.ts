@@ -9,6 +9,7 @@ import { importHandover, importReview } from './importReview.ts';
 import { makeFootageProxy } from './makeFootageProxy.ts';
 import { measureClip } from './measureClip.ts';
 import type { TaskTools } from './queue.ts';
+import { renderNarration } from './renderNarration.ts';
 
 /** Does a job's task. What it adds to the library comes in one transaction at its end, together with its being done. */
 export async function runJob(context: Context, job: JobRow, tools: TaskTools): Promise<void> {
@@ -36,6 +37,8 @@ export async function runJob(context: Context, job: JobRow, tools: TaskTools): P
       return measureClip(context, job, tools, task);
     case 'handover':
       return handOver(context, job, tools, task);
+    case 'narration':
+      return renderNarration(context, job, tools, task);
     case 'takeHandover':
       return importHandover(context, job, tools, task);
   }

@@ -11,6 +11,8 @@ export type LibraryFolder = {
   readonly lock: string;
   readonly clips: string;
   readonly pictures: string;
+  /** What coaches said over clips. */
+  readonly sounds: string;
   readonly backups: string;
   /** What was handed over, without its clips: a zip each. */
   readonly handovers: string;
@@ -28,6 +30,7 @@ export function libraryFolder(root: string): LibraryFolder {
     lock: path.join(whole, 'rackside.lock'),
     clips: path.join(whole, 'clips'),
     pictures: path.join(whole, 'pictures'),
+    sounds: path.join(whole, 'sounds'),
     backups: path.join(whole, 'backups'),
     handovers: path.join(whole, 'handovers'),
     log: path.join(whole, 'rackside.log'),
@@ -35,7 +38,9 @@ export function libraryFolder(root: string): LibraryFolder {
   };
 }
 
-const foldersOf = ({ clips, pictures, backups, handovers }: LibraryFolder) => [clips, pictures, backups, handovers];
+const foldersOf = ({ clips, pictures, sounds, backups, handovers }: LibraryFolder) => [
+  ...[clips, pictures, sounds, backups, handovers],
+];
 
 /** Makes the folders that are not there yet. */
 export function makeFolders(folder: LibraryFolder): void {
@@ -58,7 +63,7 @@ export function sweepParts(folder: LibraryFolder): void {
 /** Refuses a file or folder to write to that the library keeps something in, also through a link to it: `conflict`. */
 export function assertOutsideLibrary(folder: LibraryFolder, target: string): void {
   const real = realPath(target);
-  const owned = [folder.clips, folder.pictures, folder.backups, folder.handovers].map(realPath);
+  const owned = foldersOf(folder).map(realPath);
   const inOwned = owned.some((each) => real === each || real.startsWith(each + path.sep));
   const isOwned = [folder.database, folder.lock, folder.log, folder.oldLog]
     .map(realPath)

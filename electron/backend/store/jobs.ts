@@ -30,8 +30,8 @@ export type JobLane = 'measuring' | 'footage' | 'handover';
 
 const kindsOf: Readonly<Record<JobLane, string>> = {
   measuring: "kind = 'measure'",
-  handover: "kind = 'handover'",
-  footage: "kind NOT IN ('measure', 'handover')",
+  handover: "kind IN ('handover', 'narration')",
+  footage: "kind NOT IN ('measure', 'handover', 'narration')",
 };
 
 /**

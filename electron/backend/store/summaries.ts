@@ -174,6 +174,11 @@ export function setContentHash(writing: Writing, sessionId: string, sha256: stri
   run(writing, 'UPDATE session_summary SET content_sha256 = ? WHERE session_id = ?', sha256, sessionId);
 }
 
+/** Forgets what a session would hand over. */
+export function forgetContentHash(writing: Writing, sessionId: string): void {
+  run(writing, 'UPDATE session_summary SET content_sha256 = NULL WHERE session_id = ?', sessionId);
+}
+
 /** Forgets what the sessions of a trainee would hand over: a letter tells of the sessions before it. */
 export function forgetContents(writing: Writing, traineeId: string): void {
   const sql = 'UPDATE session_summary SET content_sha256 = NULL WHERE trainee_id = ? AND content_sha256 IS NOT NULL';

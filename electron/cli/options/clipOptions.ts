@@ -44,6 +44,7 @@ export function clipOptionsOf(flags: ClipFlags & { readonly loops?: boolean }): 
   return {
     atNotes,
     loops,
+    narrated: false,
     sound: sound ? 'kept' : 'dropped',
     covering: {
       head: covers.includes('head'),

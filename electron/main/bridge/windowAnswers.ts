@@ -56,6 +56,11 @@ export function windowAnswers({ dialogs, ask, keepLanguage, logFile }: AnswerPar
       return { ok: true, value: {} };
     },
     'clips.choose': async () => ({ ok: true, value: { paths: [...(await dialogs.whichClips())] } }),
+    'narrations.save': async ({ clipId, suggestedName }) => {
+      const path = await dialogs.whereToSave({ name: safeFileName(suggestedName), extension: 'mp4' });
+      if (path === null) return { ok: true, value: { jobId: null } };
+      return ask('narrations.render', { clipId, path });
+    },
     ...handoverAnswers(dialogs, ask),
   };
   return <N extends WindowRequestName>(name: N, params: unknown) => {

@@ -30,6 +30,7 @@ export async function answer(request: Request, source: PageSource): Promise<Resp
   const [, kind = '', id = '', what = '', ...rest] = pathname.split('/');
   if (rest.length === 0) {
     if (kind === 'media' && id !== '' && what === '') return media(request, source, id, 'clip');
+    if (kind === 'voice' && id !== '' && what === '') return media(request, source, id, 'voice');
     if (kind === 'pictures' && (what === 'poster' || what === 'filmstrip')) return media(request, source, id, what);
     if (kind === 'preview' && isDocument(what))
       return preview(request, source, { sessionId: decode(id), document: what, ...look });
@@ -47,7 +48,7 @@ async function media(
   request: Request,
   source: PageSource,
   clipId: string,
-  what: 'clip' | 'poster' | 'filmstrip',
+  what: 'clip' | 'poster' | 'filmstrip' | 'voice',
 ): Promise<Response> {
   const reply = await source.ask('media.resolve', { clipId: decode(clipId), what });
   return reply.ok ? answerWithFile(request, reply.value) : refusal(reply.problem.code === 'backend-gone' ? 503 : 404);

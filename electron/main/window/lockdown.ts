@@ -1,5 +1,6 @@
 import type { CommandLine, Session, WebContents, WebPreferences } from 'electron';
 import { isOwnAddress, isPreviewAddress, parseAddress } from '../page/ownAddress.ts';
+import { isForSoundAlone, type MediaWish, type MicrophoneGate } from './microphone.ts';
 
 /** What the page may ask of the platform; everything else is refused. */
 const granted: ReadonlySet<string> = new Set(['fullscreen', 'clipboard-sanitized-write']);
@@ -14,15 +15,30 @@ export function mayLoad(address: string, tools: 'with-tools' | 'without-tools'):
   return inside.has(scheme) || (tools === 'with-tools' && scheme === 'devtools:');
 }
 
-/** Whether a permission is granted to an address. */
-export function mayUse(permission: string, address: string | null | undefined): boolean {
-  return granted.has(permission) && isOwnAddress(address);
+/** Who asks for a permission, and what the platform tells of it. */
+export type Wish = MediaWish & {
+  readonly permission: string;
+  readonly address: string | null | undefined;
+  readonly isMainFrame: boolean;
+};
+
+/** Whether a permission is granted. Sound alone may be captured by the page itself, while the microphone's gate is open. */
+export function mayUse({ permission, address, isMainFrame, ...wish }: Wish, microphone: MicrophoneGate): boolean {
+  if (!isOwnAddress(address)) return false;
+  if (permission === 'media') return isMainFrame && microphone.isOpen() && isForSoundAlone(wish);
+  return granted.has(permission);
 }
 
-/** Locks a browser session: no permissions, no devices, no network. */
-export function lockSession(session: Session, tools: 'with-tools' | 'without-tools'): void {
-  session.setPermissionRequestHandler((contents, permission, answer) => answer(mayUse(permission, contents?.getURL())));
-  session.setPermissionCheckHandler((_contents, permission, origin) => mayUse(permission, origin));
+/** Locks a browser session: no permissions, no devices, no network; sound alone while a narration is recorded. */
+export function lockSession(session: Session, tools: 'with-tools' | 'without-tools', microphone: MicrophoneGate): void {
+  session.setPermissionRequestHandler((contents, permission, answer, details) => {
+    const { isMainFrame } = details;
+    const wish = 'mediaTypes' in details && details.mediaTypes !== undefined ? { mediaTypes: details.mediaTypes } : {};
+    answer(mayUse({ permission, address: contents?.getURL(), isMainFrame, ...wish }, microphone));
+  });
+  session.setPermissionCheckHandler((_contents, permission, origin, { isMainFrame, mediaType }) =>
+    mayUse({ permission, address: origin, isMainFrame, ...(mediaType && { mediaType }) }, microphone),
+  );
   session.setDevicePermissionHandler(() => false);
   session.setSpellCheckerEnabled(false);
   session.webRequest.onBeforeRequest((details, answer) => answer({ cancel: !mayLoad(details.url, tools) }));

@@ -23,4 +23,6 @@ export const jobWords = {
   original: `${of}Original`,
   documents: 'Documents',
   finishing: 'Finishing',
+  narratedFilmOf: 'Narrated film: {clip}',
+  narratedFilm: `${of}Narrated film`,
 } as const;

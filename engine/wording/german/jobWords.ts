@@ -24,4 +24,6 @@ export const jobWords = {
   original: `${of}Original`,
   documents: 'Dokumente',
   finishing: 'Abschluss',
+  narratedFilmOf: 'Besprochener Film: {clip}',
+  narratedFilm: `${of}Besprochener Film`,
 } as const satisfies Readonly<Record<keyof typeof english, string>>;

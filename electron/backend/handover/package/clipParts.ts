@@ -15,6 +15,7 @@ import { copyPlainly } from '../../media/write/copyPlainly.ts';
 import { renderAnnotatedClip } from '../render/clips/annotatedClip.ts';
 import type { CardWords } from '../render/clips/card.ts';
 import { renderFrameCopy } from '../render/clips/frameCopy.ts';
+import { type Narration, renderNarratedFilm } from '../render/clips/narratedFilm.ts';
 import { type RepToLoop, renderRepLoop } from '../render/clips/repLoop.ts';
 import type { PictureNote } from '../render/picture.ts';
 import { pictureNote, pictureWords, renderStills } from '../render/pictures/stills.ts';
@@ -132,6 +133,24 @@ export async function makeAnnotated(
     annotated: { file, table, played: { facts, footage, ...annotatedTime(shots, { table, footage, notes: byFlag }) } },
     files: [{ name: file, kind: 'annotatedClip', clipId: review.id }],
   };
+}
+
+/** What the coach said over the clip, as a film, into `clips/`. */
+export async function makeNarrated(
+  tools: MediaTools,
+  folder: string,
+  { toWrite, narration }: { readonly toWrite: ClipToWrite; readonly narration: Narration },
+  { signal, report }: HandoverWork,
+): Promise<Part> {
+  const { files, review, opened } = toWrite;
+  const name = files.narrated;
+  await renderNarratedFilm(tools, opened.clip, narration, path.join(folder, name), {
+    notes: notesOf(toWrite).map(([row, note]) => ({ flagId: row.flagId, note })),
+    words: pictureWords(languageOf(toWrite)),
+    signal,
+    onProgress: (share) => report(share, stepOf(review.name, step('narratedFilm'))),
+  });
+  return { files: [{ name, kind: 'narratedClip', clipId: review.id }] };
 }
 
 /** One flagged rep to be played over and over, into `clips/`. */

@@ -43,6 +43,8 @@ export type ClipNames = {
   readonly original: string;
   /** A copy of the original, to be played in its place. */
   readonly plain: string;
+  /** What was said over it, as a film. */
+  readonly narrated: string;
   readonly loop: (rep: number) => string;
   /** `index`: of the note among the clip's own, from 0. */
   readonly still: (index: number) => string;
@@ -79,6 +81,7 @@ function namesUnder(slug: string): ClipNames {
     annotated: `clips/${slug}.mp4`,
     original: `originals/${slug}.mp4`,
     plain: `clips/${slug}-plain.mp4`,
+    narrated: `clips/${slug}-narrated.mp4`,
     loop: (rep) => `clips/${slug}-rep-${rep}.mp4`,
     still: (index) => `stills/${slug}-${String(index + 1).padStart(2, '0')}.jpg`,
     poster: `stills/${slug}-poster.jpg`,
@@ -90,9 +93,9 @@ function namesUnder(slug: string): ClipNames {
 }
 
 function everyName(names: ClipNames, { clip, noteCount }: ClipToName): readonly string[] {
-  const { annotated, original, plain, loop, still, poster, notes } = names;
+  const { annotated, original, plain, narrated, loop, still, poster, notes } = names;
   return [
-    ...[annotated, original, plain, poster],
+    ...[annotated, original, plain, narrated, poster],
     ...clip.reps.map(({ index }) => loop(index)),
     ...Array.from({ length: noteCount }, (_, index) => still(index)),
     ...[annotated, original, plain, null].flatMap((played) => Object.values(notes(played))),

@@ -23,6 +23,7 @@ const nothing: WantedFiles = {
   stills: false,
   clips: false,
   loops: false,
+  narrated: false,
   originals: false,
   atNotes: { do: 'playOn' },
   sound: 'dropped',

@@ -6,9 +6,18 @@ import type { ClipOptions, Covering, Undelivered } from '../../../contract/hando
 import { ProblemError } from '../../../contract/reply.ts';
 import { problemOf } from '../../context/problems.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
+import type { Narration } from '../render/clips/narratedFilm.ts';
 import { repsToLoop } from '../render/clips/repLoop.ts';
 import type { HandoverWork, OpenedClip } from '../source/handoverSource.ts';
-import { type ClipToWrite, makeAnnotated, makeLoop, makePlain, makeStills, type WrittenClip } from './clipParts.ts';
+import {
+  type ClipToWrite,
+  makeAnnotated,
+  makeLoop,
+  makeNarrated,
+  makePlain,
+  makeStills,
+  type WrittenClip,
+} from './clipParts.ts';
 
 /** Which files of a clip are wanted. */
 export type WantedFiles = ClipOptions & {
@@ -35,6 +44,8 @@ export async function writeClip(
   const covers = coversOf(opened, wanted.covering, about.review.name);
   const toWrite: ClipToWrite = { ...about, opened: { ...opened, clip: { ...opened.clip, covers } } };
   const loops = repsToLoop(about.review, about.rows, opened.clip.table);
+  const narratedPart = (narration: Narration) =>
+    [wanted.narrated, (part: HandoverWork) => makeNarrated(tools, folder, { toWrite, narration }, part)] as const;
   const parts: readonly (readonly [boolean, (part: HandoverWork) => Promise<Partial<WrittenClip>>])[] = [
     [wanted.stills, (part) => makeStills(tools, folder, toWrite, part)],
     [wanted.clips, (part) => makeAnnotated(tools, folder, { toWrite, wanted }, part)],
@@ -45,6 +56,7 @@ export async function writeClip(
           (part: HandoverWork) => makeLoop(tools, folder, { toWrite, loop }, part),
         ] as const,
     ),
+    ...(opened.narration === null ? [] : [narratedPart(opened.narration)]),
     [wanted.originals, (part) => makePlain(tools, folder, { toWrite, wanted }, part)],
   ];
   const due = parts.filter(([isWanted]) => isWanted);

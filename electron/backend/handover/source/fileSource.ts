@@ -89,6 +89,7 @@ async function openClip(
     ...{ file: footage, table, shown, hasSound: hasAudio, facts, setUp, view: clip.view, recording, measurement },
     drawings: clip.drawings ?? [],
     covered: [],
+    narration: null,
   });
 }
 

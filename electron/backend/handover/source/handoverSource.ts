@@ -6,6 +6,7 @@ import type { CameraPath, JointRecording, Recording } from '../../../../engine/r
 import type { SetUp } from '../../../../engine/recording/setUp.ts';
 import type { ClipFacts } from '../../../../engine/review/review.ts';
 import type { JobStep } from '../../../../engine/wording/sayJob.ts';
+import type { Narration } from '../render/clips/narratedFilm.ts';
 import { nearSideReader } from '../render/overlay/nearSideReader.ts';
 import type { ClipToShow } from '../render/picture.ts';
 
@@ -23,6 +24,8 @@ export type OpenedClip = {
   readonly joints: JointRecording | null;
   /** What was covered on it for good: nothing of it leaves without. */
   readonly covered: readonly ClipCover[];
+  /** What the coach said over it; null where nothing was. */
+  readonly narration: Narration | null;
 };
 
 /** A session to hand over, from a library or from a review file. */
@@ -40,11 +43,12 @@ export type KnownClip = Pick<ClipToShow, 'file' | 'table' | 'shown' | 'hasSound'
   /** As the coach chose it. */
   readonly view: View | null;
   readonly recording: Recording | null;
+  readonly narration: Narration | null;
   readonly covered: readonly ClipCover[];
 };
 
 /** A clip with all that was seen in it, ready to be drawn over; nothing is covered yet. */
-export function openedClip({ facts, setUp, view, recording, covered, ...known }: KnownClip): OpenedClip {
+export function openedClip({ facts, setUp, view, recording, covered, narration, ...known }: KnownClip): OpenedClip {
   const { table, shown, measurement } = known;
   const rollDeg = measurement?.calibration?.rollDeg ?? 0;
   return {
@@ -57,6 +61,7 @@ export function openedClip({ facts, setUp, view, recording, covered, ...known }:
     facts,
     joints: recording?.joints ?? null,
     covered,
+    narration,
   };
 }
 

@@ -17,6 +17,8 @@ import { measurementOfClip, recordingOfClip } from '../../measure/measurementOfC
 import { inSnapshot } from '../../store/connection.ts';
 import { coverOf, listCovers } from '../../store/covers.ts';
 import { factsOf } from '../../store/footage.ts';
+import { keptNarration } from '../../store/narrations.ts';
+import type { Narration } from '../render/clips/narratedFilm.ts';
 import { type HandoverSource, type OpenedClip, openedClip } from './handoverSource.ts';
 
 /** A session of a library as it is handed over: read at one moment, and the same whatever is done to it later. */
@@ -24,6 +26,8 @@ export type LibrarySource = HandoverSource &
   SessionEdition & {
     /** What is covered in its clips, clip by clip. */
     readonly covered: readonly { readonly clipId: string; readonly cover: ClipCover }[];
+    /** What was said over its clips: each with the SHA-256 of its sound. */
+    readonly narrated: readonly { readonly clipId: string; readonly sha256: string }[];
   };
 
 /** What the library held of a clip. */
@@ -32,6 +36,7 @@ type ClipSnapshot = {
   readonly recording: Recording | null;
   readonly measurement: SetMeasurement | null;
   readonly covered: readonly ClipCover[];
+  readonly narration: (Narration & { readonly sha256: string }) | null;
 };
 
 /** A session of the library to hand over, with its letter. Throws `not-found`, and `conflict` for a second look. */
@@ -48,6 +53,9 @@ export function librarySource(context: Context, sessionId: string, names: NameMo
     return {
       ...{ sessionId, edition, actId },
       covered: [...snapshots].flatMap(([clipId, { covered }]) => covered.map((cover) => ({ clipId, cover }))),
+      narrated: [...snapshots].flatMap(([clipId, { narration }]) =>
+        narration === null ? [] : [{ clipId, sha256: narration.sha256 }],
+      ),
       openClip: async (clipId) => openClip(context, shown.get(clipId), snapshots.get(clipId)),
     };
   });
@@ -55,12 +63,14 @@ export function librarySource(context: Context, sessionId: string, names: NameMo
 
 function snapshotOfClip(context: Context, clipId: string): ClipSnapshot {
   const library = context.library();
+  const spoken = keptNarration(library, clipId);
   const asked = clipToMeasure(context, library.reading, clipId);
   return {
     asked,
     recording: recordingOfClip(library, asked)?.recording ?? null,
     measurement: measurementOfClip(library, asked),
     covered: listCovers(library.reading, clipId).map(coverOf),
+    narration: spoken === undefined ? null : { ...spoken, sha256: spoken.row.sha256 ?? '' },
   };
 }
 
@@ -72,7 +82,7 @@ function openClip(context: Context, clip: Clip | undefined, snapshot: ClipSnapsh
     throw new ProblemError('not-found', 'footageNotInLibrary', { clip: clip?.name ?? '' });
   }
   const { footage, table } = source;
-  const { asked, recording, measurement, covered } = snapshot;
+  const { asked, recording, measurement, covered, narration } = snapshot;
   return openedClip({
     file,
     table,
@@ -82,21 +92,23 @@ function openClip(context: Context, clip: Clip | undefined, snapshot: ClipSnapsh
     drawings: clip.drawings ?? [],
     setUp: asked.setUp,
     view: asked.clip.view,
-    ...{ recording, measurement, covered },
+    ...{ recording, measurement, covered, narration },
   });
 }
 
 /**
  * SHA-256 of what a session says when it leaves the desk, under the name that the trainee wants: its letter, the data of
- * its sheet, its notes and drawings, and what is covered. It rests on formats that are published, so that another way to
+ * its sheet, its notes and drawings, what is covered, and what was said over clips. It rests on formats that are published, so that another way to
  * keep the same in memory is nothing new. How a handover is made (paper, clips, another name) is no part of it.
  */
-export function contentHash({ edition, covered }: LibrarySource): string {
+export function contentHash({ edition, covered, narrated }: LibrarySource): string {
   const parts = [
     toMarkdown(edition.letter().document),
     edition.sheetJson(),
     writeReview(edition.review),
     JSON.stringify(covered),
+    // Nothing was said over a clip: the same hash as before there was anything to say.
+    ...(narrated.length === 0 ? [] : [JSON.stringify(narrated)]),
   ];
   return createHash('sha256').update(JSON.stringify(parts)).digest('hex');
 }

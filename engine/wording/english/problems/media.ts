@@ -49,4 +49,14 @@ export const media = {
   jointsUnavailable:
     'Joints can’t be found on this computer, but the clip and its other measures are as they were; install the app again, or measure without joints.',
   measuringCancelled: 'Cancelled; what was measured before stays as it was.',
+  voiceNotEncoded:
+    'What was said could not be encoded, so it stays as it was recorded; set FFMPEG_PATH to a full build of ffmpeg and try again.',
+  nothingToNarrate:
+    'The footage of “{clip}” is not in the library, so there is nothing to narrate; import the clip first.',
+  narratedAlready: '“{clip}” already has a narration, so nothing was recorded; delete that one first.',
+  nothingRecorded:
+    'Nothing was recorded for “{clip}”, so there is nothing to keep; check the microphone and record again.',
+  notNarrated: '“{clip}” has no narration in the library, so no film was made; record one first.',
+  narrationGone: 'This narration is no longer in the library; nothing was changed.',
+  narrationKept: 'This narration is finished, so nothing was added to it; delete it to record another.',
 } as const;

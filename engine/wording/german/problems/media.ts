@@ -56,4 +56,15 @@ export const media = {
   jointsUnavailable:
     'Auf diesem Computer lassen sich keine Gelenke finden. Der Clip und seine übrigen Messwerte sind unverändert; installier das Programm neu oder miss ohne Gelenke.',
   measuringCancelled: 'Abgebrochen. Was vorher gemessen war, bleibt.',
+  voiceNotEncoded:
+    'Das Gesprochene ließ sich nicht kodieren und bleibt so, wie es aufgenommen wurde; FFMPEG_PATH auf ein vollständiges ffmpeg setzen und noch einmal versuchen.',
+  nothingToNarrate:
+    'Das Video zu „{clip}“ ist nicht in der Bibliothek, es gibt also nichts zu kommentieren; zuerst den Clip importieren.',
+  narratedAlready: '„{clip}“ ist schon besprochen, deshalb wurde nichts aufgenommen; zuerst diese Aufnahme löschen.',
+  nothingRecorded:
+    'Zu „{clip}“ wurde nichts aufgenommen, es gibt also nichts zu behalten; Mikrofon prüfen und noch einmal aufnehmen.',
+  notNarrated:
+    'Zu „{clip}“ gibt es keine Aufnahme in der Bibliothek, deshalb entstand kein Film; zuerst eine aufnehmen.',
+  narrationGone: 'Diese Aufnahme ist nicht mehr in der Bibliothek; es wurde nichts geändert.',
+  narrationKept: 'Diese Aufnahme ist fertig, deshalb kam nichts hinzu; zum Neuaufnehmen zuerst löschen.',
 } as const satisfies Readonly<Record<keyof typeof english, string>>;

@@ -45,6 +45,7 @@ describe('opening a library', () => {
       'rackside.lock',
       'rackside.log',
       'rackside.sqlite',
+      'sounds',
     ]);
     const backend = backendOn(folder);
     expect(await ask(backend, 'library.state', {})).toEqual({

@@ -59,6 +59,8 @@ it('runs no query that grows with the library, whatever a screen asks', async ()
   await ask('grades.override', { sessionId, entryId: null, override: { score: 80, reason: 'Agreed.' } });
   await ask('history.undo', { sessionId });
   await ask('history.redo', { sessionId });
+  await ask('narrations.begin', { clipId });
+  await ask('narrations.get', { clipId });
   await ask('position.set', { sessionId, clipId, frame: 3 });
   await ask('trainees.names', { traineeId, names: 'first' });
   await ask('trainees.update', { traineeId, units: 'lb' });

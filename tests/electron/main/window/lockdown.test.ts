@@ -1,6 +1,6 @@
 import { EventEmitter } from 'node:events';
 import type { CommandLine, Session, WebContents } from 'electron';
-import { expect, test, vi } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import {
   goOffline,
   lockContents,
@@ -9,8 +9,11 @@ import {
   mayUse,
   pagePreferences,
 } from '../../../../electron/main/window/lockdown.ts';
+import { type MicrophoneGate, microphoneGate } from '../../../../electron/main/window/microphone.ts';
 
 const own = 'app://local/index.html';
+const shut = microphoneGate();
+const wish = (permission: string, address: string | null | undefined) => ({ permission, address, isMainFrame: true });
 
 test.each([own, 'app://local/media/c1', 'blob:app://local/7', 'data:image/png;base64,'])('%s may load', (address) => {
   expect(mayLoad(address, 'without-tools')).toBe(true);
@@ -40,14 +43,60 @@ test('the developer tools load only where they are wanted', () => {
 test.each(['geolocation', 'notifications', 'media', 'midi', 'hid', 'serial', 'usb', 'openExternal', 'clipboard-read'])(
   '%s is granted to nobody',
   (permission) => {
-    expect(mayUse(permission, own)).toBe(false);
+    expect(mayUse(wish(permission, own), shut)).toBe(false);
   },
 );
 
 test('full screen is granted to the page alone', () => {
-  expect(mayUse('fullscreen', own)).toBe(true);
+  expect(mayUse(wish('fullscreen', own), shut)).toBe(true);
   for (const address of [undefined, '', 'https://elsewhere.example/'])
-    expect(mayUse('fullscreen', address)).toBe(false);
+    expect(mayUse(wish('fullscreen', address), shut)).toBe(false);
+});
+
+describe('the microphone', () => {
+  const done = { ok: true, value: {} } as const;
+  const refused = { ok: false, problem: { code: 'conflict', message: { id: 'narratedAlready', values: {} } } } as const;
+  const sound = { ...wish('media', own), mediaTypes: ['audio'] };
+  const recording = (): MicrophoneGate => {
+    const gate = microphoneGate();
+    gate.follow('narrations.begin', done);
+    return gate;
+  };
+
+  test('is granted to the page while a narration is recorded, for sound alone', () => {
+    expect(mayUse(sound, shut)).toBe(false);
+    expect(mayUse(sound, recording())).toBe(true);
+    expect(mayUse({ ...wish('media', own), mediaType: 'audio' }, recording())).toBe(true);
+    const others = [['video'], ['audio', 'video'], []].map((mediaTypes) => ({ ...sound, mediaTypes }));
+    const strangers = ['https://elsewhere.example/', '', null].map((address) => ({ ...sound, address }));
+    const inFrame = { ...sound, isMainFrame: false };
+    const unsaid = wish('media', own);
+    for (const each of [...others, ...strangers, inFrame, unsaid]) expect(mayUse(each, recording())).toBe(false);
+    expect(mayUse(wish('geolocation', own), recording())).toBe(false);
+  });
+
+  test.each(['narrations.keep', 'narrations.remove'] as const)('is shut again by %s, whatever it answers', (name) => {
+    for (const reply of [done, refused]) {
+      const gate = recording();
+      gate.follow(name, reply);
+      expect(gate.isOpen()).toBe(false);
+    }
+  });
+
+  test('stays shut where nothing could be begun, and is shut when a piece is refused or the page goes', () => {
+    const gate = microphoneGate();
+    gate.follow('narrations.begin', refused);
+    expect(gate.isOpen()).toBe(false);
+    const begun = recording();
+    begun.follow('narrations.append', done);
+    begun.follow('review.get', done);
+    expect(begun.isOpen()).toBe(true);
+    begun.follow('narrations.append', refused);
+    expect(begun.isOpen()).toBe(false);
+    const left = recording();
+    left.shut();
+    expect(left.isOpen()).toBe(false);
+  });
 });
 
 test('a locked session refuses permissions, devices, downloads and the network', () => {
@@ -61,14 +110,21 @@ test('a locked session refuses permissions, devices, downloads and the network',
     setSpellCheckerEnabled: () => {},
     webRequest: { onBeforeRequest: keep('load') },
   });
-  lockSession(session as unknown as Session, 'without-tools');
+  const gate = microphoneGate();
+  lockSession(session as unknown as Session, 'without-tools', gate);
   const call = (name: string, ...args: unknown[]) => handlers.get(name)?.(...(args as never[]));
 
   const answer = vi.fn();
-  call('request', { getURL: () => own }, 'media', answer);
-  call('request', null, 'fullscreen', answer);
-  expect(answer.mock.calls).toEqual([[false], [false]]);
-  expect(call('check', null, 'geolocation', 'app://local')).toBe(false);
+  const sound = { isMainFrame: true, mediaTypes: ['audio'] };
+  call('request', { getURL: () => own }, 'media', answer, sound);
+  call('request', null, 'fullscreen', answer, { isMainFrame: true });
+  gate.follow('narrations.begin', { ok: true, value: {} });
+  call('request', { getURL: () => own }, 'media', answer, sound);
+  call('request', { getURL: () => own }, 'media', answer, { ...sound, mediaTypes: ['audio', 'video'] });
+  expect(answer.mock.calls).toEqual([[false], [false], [true], [false]]);
+  expect(call('check', null, 'geolocation', 'app://local', { isMainFrame: true })).toBe(false);
+  expect(call('check', null, 'media', own, { isMainFrame: true, mediaType: 'audio' })).toBe(true);
+  expect(call('check', null, 'media', own, { isMainFrame: true, mediaType: 'video' })).toBe(false);
   expect(call('device', {})).toBe(false);
 
   const load = vi.fn();

@@ -49,7 +49,7 @@ export type Timeline = Pick<ClipPlan, 'table' | 'firstFrame' | 'lastFrame'> & {
 const slowBeforeUs = 500_000;
 const slowAfterUs = 1_000_000;
 /** How long words stay up: time to find them and to read them, at some 17 characters a second. */
-const readingUs = (notes: readonly PictureNote[]): number =>
+export const readingUs = (notes: readonly PictureNote[]): number =>
   notes.reduce(
     (sum, { heading, words }) =>
       sum + Math.min(12_000_000, Math.max(2_500_000, 1_000_000 + 60_000 * (heading.length + words.length))),

@@ -15,8 +15,12 @@ import { paintClock, paintPlate } from './plate.ts';
 /** What to lay over a picture besides what the clip itself has. */
 export type Shown = {
   readonly frame: number;
-  /** How far the path of the load goes. */
-  readonly path: Extent;
+  /** How far the path of the load goes; null = no path. */
+  readonly path: Extent | null;
+  /** The lifter's near side; shown where nothing is said. */
+  readonly body?: 'shown' | 'hidden';
+  /** The drawings to show, by their ids; those of the frame where nothing is said. */
+  readonly drawings?: readonly string[];
   /** Remarks whose plates are up. */
   readonly notes: readonly PictureNote[];
   /** The time that the clock in the picture shows, in microseconds; null = no clock. */
@@ -27,6 +31,8 @@ export type Overlay = {
   readonly painter: Painter;
   /** Covers what is to be covered, then draws over the bytes of the clip's picture. */
   readonly finish: (bytes: Uint8Array, shown: Shown) => void;
+  /** Draws the plates of remarks alone. */
+  readonly caption: (bytes: Uint8Array, notes: readonly PictureNote[]) => void;
 };
 
 /** Opens what draws over a clip's pictures of an even size. */
@@ -114,17 +120,21 @@ export async function openOverlay(
 
   return {
     painter,
-    finish: (bytes, { frame, path, notes, clockUs }) => {
+    finish: (bytes, { frame, path, notes, clockUs, body = 'shown', drawings }) => {
       coverAll(bytes, frame);
-      const drawn = clip.drawings.filter((drawing) => showsAt(drawing, frame, clip.table));
+      const ofFrame = () => clip.drawings.filter((drawing) => showsAt(drawing, frame, clip.table)).map(({ id }) => id);
       const layers = [
         plateLayer(notes),
         clockUs === null ? null : paintClock(painter, words.clock(clockUs)),
-        paintBody(frame),
-        drawingsLayer(drawn.map(({ id }) => id).join(' ')),
-        paintPath(frame, path),
+        body === 'hidden' ? null : paintBody(frame),
+        drawingsLayer((drawings ?? ofFrame()).join(' ')),
+        path === null ? null : paintPath(frame, path),
       ];
       for (const layer of layers) if (layer !== null) layOver(bytes, size, layer);
+    },
+    caption: (bytes, notes) => {
+      const layer = plateLayer(notes);
+      if (layer !== null) layOver(bytes, size, layer);
     },
   };
 }
