@@ -49,7 +49,7 @@ const withNotes = (review: Review): Review => ({
   })),
 });
 
-const runs = { numRuns: 60 };
+const runs = { numRuns: 20 };
 const grade = (review: Review) => gradeSession(review, catalogue);
 
 describe('plain notes, wherever they stand', () => {
