@@ -9,10 +9,18 @@ type StatusState = {
   readonly notice: string;
   /** Whether the notice says why a command can't run; it goes when the next command runs. */
   readonly refused: boolean;
+  /** What the last act did, until the next command runs; '' when there is nothing to say. */
+  readonly done: string;
+  /** What is typed and waits for its field; '' when nothing does. */
+  readonly held: string;
   readonly tell: (sentence: string) => void;
+  /** Says what an act did. */
+  readonly say: (sentence: string) => void;
+  readonly hold: (sentence: string) => void;
   /** Says why a command can't run now. */
   readonly refuse: (sentence: string) => void;
-  readonly forgetRefusal: () => void;
+  /** Takes back what was said of the command before. */
+  readonly forgetLast: () => void;
   readonly dismiss: () => void;
   readonly saveBegan: () => void;
   readonly saveEnded: (how: 'saved' | 'failed') => void;
@@ -24,9 +32,13 @@ export const statusState = create<StatusState>()((set) => ({
   openSaves: 0,
   notice: '',
   refused: false,
+  done: '',
+  held: '',
   tell: (notice) => set({ notice, refused: false }),
-  refuse: (notice) => set({ notice, refused: true }),
-  forgetRefusal: () => set((state) => (state.refused ? { notice: '', refused: false } : state)),
+  say: (done) => set({ done }),
+  hold: (held) => set({ held }),
+  refuse: (notice) => set({ notice, refused: true, done: '' }),
+  forgetLast: () => set(({ refused }) => (refused ? { notice: '', refused: false, done: '' } : { done: '' })),
   dismiss: () => set({ notice: '', refused: false }),
   saveBegan: () => set((state) => ({ openSaves: state.openSaves + 1, saving: 'saving' })),
   saveEnded: (how) =>

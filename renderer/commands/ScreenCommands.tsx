@@ -85,11 +85,15 @@ const typing = 'textarea, input:not([type=radio], [type=checkbox], [type=range])
 const choosing = 'select, input[type=radio], input[type=range]';
 const pressing = 'button, a[href], summary, input[type=checkbox]';
 
+/** Whether a key is text for the focused control, or of a dialog. */
+const isTextFor = (target: Element): boolean =>
+  target.closest('dialog[open]') !== null || target.closest(typing) !== null;
+
 /** Whether the focused control has its own use for a key. */
 function isTakenByFocus(event: KeyboardEvent): boolean {
   const target = event.target;
   if (!(target instanceof Element)) return false;
-  if (target.closest('dialog[open]') !== null || target.closest(typing) !== null) return true;
+  if (isTextFor(target)) return true;
   if (target.closest(choosing) !== null)
     return !event.ctrlKey && !event.metaKey && !event.shiftKey && event.key !== '?';
   if (target.closest(pressing) !== null) return event.key === 'Enter' || event.key === ' ';
@@ -109,7 +113,7 @@ const keepsNothing = (): boolean => false;
 
 /**
  * Runs commands when their keys are pressed. Keys that the focused control needs stay with it, and `keepsFirst` may
- * keep a key to itself.
+ * keep a key to itself, unless it is text for the focused control.
  */
 function useCommandKeys(
   commands: readonly BoundCommand[],
@@ -117,11 +121,14 @@ function useCommandKeys(
 ): void {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent): void => {
-      if (event.defaultPrevented || event.isComposing || isTakenByFocus(event)) return;
-      const command = keepsFirst(event) ? 'kept' : commandOfPress(commands, event);
+      if (event.defaultPrevented || event.isComposing) return;
+      const isText = event.target instanceof Element && isTextFor(event.target);
+      if (!isText && keepsFirst(event)) return event.preventDefault();
+      if (isTakenByFocus(event)) return;
+      const command = commandOfPress(commands, event);
       if (command === undefined) return;
       event.preventDefault();
-      if (command !== 'kept') command.run(event.repeat ? 'held' : 'pressed');
+      command.runByKey(event.repeat ? 'held' : 'pressed');
     };
     window.addEventListener('keydown', onKeyDown);
     return () => window.removeEventListener('keydown', onKeyDown);

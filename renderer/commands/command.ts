@@ -47,6 +47,8 @@ export type Command<C extends CommandContext> = CommandFace & {
   /** Without it the command can always run. */
   readonly when?: (context: C) => Availability;
   readonly run: (context: C, press: Press) => void | Promise<void>;
+  /** What else is to be done where its key was pressed and it can't run. */
+  readonly onRefusedKey?: (context: C) => void;
 };
 
 export const available: Availability = { can: true };
@@ -69,14 +71,16 @@ export type BoundCommand = {
   readonly availability: () => Availability;
   /** Runs it; where it can't run now, the status line says why. */
   readonly run: (press: Press) => void;
+  /** The same for its key. */
+  readonly runByKey: (press: Press) => void;
 };
 
 /** Runs a command in a context; where it can't run now, the status line says why instead. */
 export function runCommand<C extends CommandContext>(command: Command<C>, context: C, press: Press = 'pressed'): void {
   const availability = availabilityOf(command, context);
-  const { refuse, forgetRefusal } = statusState.getState();
+  const { refuse, forgetLast } = statusState.getState();
   if (!availability.can) return refuse(availability.because);
-  forgetRefusal();
+  forgetLast();
   void command.run(context, press);
 }
 
@@ -89,6 +93,11 @@ export const bindCommands = <C extends CommandContext>(
     face: command,
     availability: () => availabilityOf(command, context),
     run: (press) => runCommand(command, context, press),
+    runByKey: (press) => {
+      const { can } = availabilityOf(command, context);
+      runCommand(command, context, press);
+      if (!can) command.onRefusedKey?.(context);
+    },
   }));
 
 const known = new Map<string, CommandFace>();

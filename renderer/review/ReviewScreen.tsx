@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { clipOf, entryOfClip } from '../../engine/review/parts.ts';
+import { everyRefresh } from '../base/later.ts';
 import { ReceivedNote } from '../base/ReceivedNote.tsx';
 import { SessionCautions } from '../base/SessionCautions.tsx';
 import { KeyHint } from '../commands/CommandButton.tsx';
@@ -33,7 +34,23 @@ type Opened = 'none' | 'session' | 'import';
 
 /** Where commands put the focus on the page. */
 const pageFocus = {
-  onNote: (flagId: string): void => document.getElementById(`note-${flagId}`)?.focus(),
+  onNote: (flagId: string, isMissing: () => void): void => {
+    let refreshesLeft = 90;
+    const look = (): boolean => {
+      const field = document.getElementById(`note-${flagId}`);
+      field?.focus();
+      return field !== null;
+    };
+    if (look()) return;
+    const stop = everyRefresh(() => {
+      refreshesLeft -= 1;
+      if (look()) stop();
+      else if (refreshesLeft === 0) {
+        stop();
+        isMissing();
+      }
+    });
+  },
   backOnCard: (): void => {
     const active = document.activeElement;
     if (active instanceof HTMLElement || active instanceof SVGElement) active.blur();

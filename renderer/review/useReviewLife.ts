@@ -1,10 +1,12 @@
 import { useEffect } from 'react';
 import { later } from '../base/later.ts';
 import { rackside } from '../bridge/rackside.ts';
+import { statusState } from '../bridge/statusState.ts';
 import { saveDrafts } from '../drafts/drafts.ts';
 import { measuresState, tablesState } from '../state/clipState.ts';
 import { cursorState } from '../state/cursorState.ts';
 import { reviewState } from '../state/reviewState.ts';
+import { settleNaming } from './commands/flagging.ts';
 import { hideGhost } from './commands/looking.ts';
 import { showPanel } from './commands/measuring.ts';
 import { followPlayhead, settleCursor } from './commands/moving.ts';
@@ -49,6 +51,7 @@ export function useReviewLife(context: ReviewContext): void {
       const { clipId } = reviewState.getState();
       if (clipId !== null && isReady(clipId)) void tablesState.getState().load(clipId);
       measures.follow();
+      settleNaming(context);
       settleCursor(context);
       applyLoop(context);
     };
@@ -56,6 +59,7 @@ export function useReviewLife(context: ReviewContext): void {
       followPlayhead(context);
       rememberPosition();
     };
+    window.addEventListener('pointerdown', context.typing.letGo);
     window.addEventListener('keyup', hideGhost);
     window.addEventListener('blur', hideGhost);
     onReview();
@@ -71,6 +75,9 @@ export function useReviewLife(context: ReviewContext): void {
     return () => {
       for (const stop of stops) stop();
       measures.stop();
+      window.removeEventListener('pointerdown', context.typing.letGo);
+      context.typing.release();
+      statusState.getState().forgetLast();
       window.removeEventListener('keyup', hideGhost);
       window.removeEventListener('blur', hideGhost);
       void saveDrafts();

@@ -10,7 +10,9 @@ const savedId = { saving: 'saving', saved: 'saved', failed: 'notSaved' } as cons
 
 /** At the foot of every screen: whether all is saved, what is running, and the last thing that went wrong. */
 export function StatusLine({ onJobs }: { readonly onJobs: () => void }) {
-  const { saving, notice } = statusState(useShallow(({ saving, notice }) => ({ saving, notice })));
+  const { saving, notice, done, held } = statusState(
+    useShallow(({ saving, notice, done, held }) => ({ saving, notice, done, held })),
+  );
   const language = deskLanguage((state) => state.language);
   const open = jobsState(useShallow(({ jobs }) => jobs.filter(isOpenJob)));
   const running = open.filter((job) => job.state !== 'failed');
@@ -21,6 +23,9 @@ export function StatusLine({ onJobs }: { readonly onJobs: () => void }) {
       <span className="status-saved" role="status" aria-label={sayJobs('savedState')} data-testid="saved-state">
         {saving === 'saved' && <Check aria-hidden="true" />}
         {saving === 'idle' ? '' : sayJobs(savedId[saving])}
+      </span>
+      <span className="status-done" role="status" aria-label={sayJobs('doneState')} data-testid="done-state">
+        {held === '' ? done : held}
       </span>
       <span className="status-notice" role="alert">
         {notice !== '' && (

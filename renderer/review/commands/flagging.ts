@@ -1,15 +1,21 @@
+import { entryOfClip } from '../../../engine/review/parts.ts';
 import type { Flag } from '../../../engine/review/review.ts';
 import { mutate } from '../../bridge/mutate.ts';
+import { statusState } from '../../bridge/statusState.ts';
 import { type Availability, allOf, available, type Command, unavailable } from '../../commands/command.ts';
 import { named } from '../../commands/named.ts';
 import { forgetDrafts } from '../../drafts/drafts.ts';
 import { frameOfMoment } from '../../player/repFrames.ts';
 import type { Column } from '../../state/cursorState.ts';
 import { reviewState } from '../../state/reviewState.ts';
+import { sayFlags } from '../../words/sayFlags.ts';
 import { sayReasons } from '../../words/sayReasons.ts';
-import type { CursorCell } from '../model/columns.ts';
-import { cursorCell, flagsOfCell, isInCell, isTicked, toggleFine } from './judging.ts';
-import { goToFrame } from './moving.ts';
+import { type CursorCell, sameColumn } from '../model/columns.ts';
+import { flagWords, frameWords } from '../model/flagWords.ts';
+import { canMark, cursorCell, flagsOfCell, isInCell, isTicked, markCell, toggleFine } from './judging.ts';
+import { goToCell, goToFrame } from './moving.ts';
+import { openNote } from './noteField.ts';
+import { frameOnScreen } from './onScreen.ts';
 import { isOnRep, type ReviewContext } from './reviewContext.ts';
 
 /** The selected flag: the one that was chosen, else the newest of the cell. */
@@ -83,6 +89,40 @@ export function visitFlag(context: ReviewContext, flag: Flag): void {
   goToFlag(context, flag);
 }
 
+/**
+ * Goes to a clicked cell: to the moment of its first flag, and with the next click to that of the next one. Without flags the
+ * picture moves only where it shows another rep.
+ */
+export function visitCell(context: ReviewContext, criterion: string, column: Column): void {
+  const { data, cursor } = context;
+  const entry = data === null ? undefined : entryOfClip(data.review, column.clipId);
+  const flags = entry === undefined ? [] : inOrder(flagsOfCell(entry, { criterion, column }));
+  const isHere = cursor.criterion === criterion && sameColumn(cursor.column, column);
+  const at = isHere ? flags.findIndex(({ id }) => id === cursor.flagId) : -1;
+  const next = flags[(at + 1) % Math.max(1, flags.length)];
+  if (next === undefined) {
+    goToCell(context, criterion, column);
+    return;
+  }
+  cursor.moveTo(criterion, column);
+  cursor.chooseFlag(next.id);
+  goToFlag(context, next);
+}
+
+/** Flags of one clip by their moments. */
+const inOrder = (flags: readonly Flag[]): readonly Flag[] => flags.toSorted((a, b) => whenOf(a) - whenOf(b));
+
+const whenOf = ({ at }: Flag): number => ('frame' in at ? at.frame : at.seconds);
+
+/** Stops naming the fault of a flag that is gone, as after an undo, so that keys are the scorecard's again. */
+export function settleNaming({ data, cursor, typing }: ReviewContext): void {
+  const { namingFlagId } = cursor;
+  if (namingFlagId === null || data === null) return;
+  if (data.review.entries.some(({ flags }) => flags.some(({ id }) => id === namingFlagId))) return;
+  cursor.nameFault(null);
+  typing.drop();
+}
+
 type Flagging = Command<ReviewContext>;
 const shared = { group: 'scorecard', readOnly: 'refused' } as const;
 
@@ -117,13 +157,12 @@ const note: Flagging = {
   ...shared,
   ...named('note'),
   keys: ['N'],
-  when: hasFlag,
+  when: (context) => allOf(isInCell(context), selectedFlag(context) === null ? canMark(context) : available),
   run: (context) => {
     const flag = selectedFlag(context);
-    if (flag === null) return;
-    context.cursor.chooseFlag(flag.id);
-    context.focus.onNote(flag.id);
+    return flag === null ? markCell(context, null) : openNote(context, flag.id);
   },
+  onRefusedKey: ({ typing }) => typing.stick(),
 };
 
 const goToFlagOfCell: Flagging = {
@@ -135,6 +174,35 @@ const goToFlagOfCell: Flagging = {
   run: (context) => {
     const flag = selectedFlag(context);
     if (flag !== null) goToFlag(context, flag);
+  },
+};
+
+/** Moves a flag to another frame of its clip. */
+export async function moveFlag({ stage }: ReviewContext, flag: Flag, frame: number): Promise<void> {
+  if ('frame' in flag.at && flag.at.frame === frame) return;
+  if ((await mutate('flags.update', { flagId: flag.id, change: { frame } })) === null) return;
+  if (stage !== null && stage.tables !== null) {
+    const at = frameWords(frame, stage.tables.table);
+    statusState.getState().say(sayFlags('landed', { flag: flagWords(flag, stage), at }));
+  }
+  await reviewState.getState().refresh();
+}
+
+/** Moves a flag to the frame on screen. */
+export async function moveFlagHere(context: ReviewContext, flag: Flag): Promise<void> {
+  const frame = await frameOnScreen(context);
+  if (frame === null) statusState.getState().refuse(sayReasons('pictureUnsettled'));
+  else await moveFlag(context, flag, frame);
+}
+
+const flagHere: Flagging = {
+  ...shared,
+  ...named('flagHere'),
+  keys: ['Shift+G'],
+  when: (context) => allOf(hasFlag(context), canMark(context)),
+  run: (context) => {
+    const flag = selectedFlag(context);
+    return flag === null ? undefined : moveFlagHere(context, flag);
   },
 };
 
@@ -150,4 +218,4 @@ const remove: Flagging = {
 };
 
 /** What can be done with the selected flag. */
-export const flaggingCommands: readonly Flagging[] = [copyFlag, nameFault, note, goToFlagOfCell, remove];
+export const flaggingCommands: readonly Flagging[] = [copyFlag, nameFault, note, goToFlagOfCell, flagHere, remove];

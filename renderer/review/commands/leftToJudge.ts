@@ -6,7 +6,7 @@ import { named } from '../../commands/named.ts';
 import { sayReasons } from '../../words/sayReasons.ts';
 import { type Cell, type ScorecardModel, scorecardModel } from '../model/scorecardModel.ts';
 import { nextUnseen, restOfClip } from '../model/unseen.ts';
-import { visitCell } from './moving.ts';
+import { goToCell } from './moving.ts';
 import { isOnStage, type ReviewContext } from './reviewContext.ts';
 
 // Buttons ask again with every change of any slice; a card of hundreds of cells is worked out once for each grade.
@@ -64,7 +64,7 @@ export const nextToJudge: Command<ReviewContext> = {
     allOf(isOnStage(context), nextCell(context) === null ? unavailable(sayReasons('exerciseLookedAt')) : available),
   run: (context) => {
     const cell = nextCell(context);
-    if (cell !== null) visitCell(context, cell.criterion, cell.column);
+    if (cell !== null) goToCell(context, cell.criterion, cell.column);
   },
 };
 

@@ -6,7 +6,7 @@ import { read } from '../../bridge/read.ts';
 import { statusState } from '../../bridge/statusState.ts';
 import { allOf, available, type Command, unavailable } from '../../commands/command.ts';
 import { named } from '../../commands/named.ts';
-import { frameOfMoment, repAtFrame } from '../../player/repFrames.ts';
+import { frameOfMoment, repAtFrame, repFrames } from '../../player/repFrames.ts';
 import { tablesState } from '../../state/clipState.ts';
 import type { Column } from '../../state/cursorState.ts';
 import { dueFirst } from '../../state/deskState.ts';
@@ -39,21 +39,33 @@ function seekToColumn(context: ReviewContext, criterion: string, column: Column)
   else if ('frame' in moment) goToFrame(context, column.clipId, moment.frame);
 }
 
-/** Goes to a clicked cell and shows it, even when the cursor was there already. */
-export function visitCell(context: ReviewContext, criterion: string, column: Column): void {
-  context.cursor.moveTo(criterion, column);
-  seekToColumn(context, criterion, column);
+/** Whether the picture, or what a seek under way is heading for, is within a column: its rep, or its clip. */
+function isShown({ stage, player }: ReviewContext, { clipId, rep }: Column): boolean {
+  if (stage === null || stage.clip.id !== clipId || stage.tables === null || player === null) return false;
+  if (rep === 'set') return true;
+  const frames = repFrames(stage.clip.reps, rep, stage.tables.table);
+  const frame = player.frame();
+  return frames !== null && frame >= frames.first && frame <= frames.last;
 }
 
-/** Moves the cursor; another rep is also shown, at its start, or at its stretched end where that is what is judged. */
+/** Goes to a cell. The picture moves only where it shows another rep. */
+export function goToCell(context: ReviewContext, criterion: string, column: Column): void {
+  context.cursor.moveTo(criterion, column);
+  if (!isShown(context, column)) seekToColumn(context, criterion, column);
+}
+
+/**
+ * Moves the cursor. The picture goes along where it shows another rep than the new one: to that rep's start, or to its stretched
+ * end where that is what is judged.
+ */
 function moveCursor(context: ReviewContext, move: CellMove): void {
   const { stage, cursor } = context;
   if (stage === null) return;
   const criteria = stage.grade.criteria.map((scored) => scored.criterion);
   const to = moveCell(criteria, stage.entry.clips.flatMap(columnsOfClip), cursor, move);
   if (to === null) return;
-  cursor.moveTo(to.criterion, to.column);
-  if (!sameColumn(cursor.column, to.column)) seekToColumn(context, to.criterion, to.column);
+  if (sameColumn(cursor.column, to.column)) cursor.moveTo(to.criterion, to.column);
+  else goToCell(context, to.criterion, to.column);
 }
 
 /** The clip before or after the one on the stage, in the order of the session. */

@@ -10,6 +10,7 @@ import type { CursorState } from '../../state/cursorState.ts';
 import type { ReviewData } from '../../state/reviewState.ts';
 import { sayReasons } from '../../words/sayReasons.ts';
 import type { PlayerState } from '../state/playerState.ts';
+import type { TypeAhead } from './typeAhead.ts';
 
 /** The clip on the stage, with everything that it belongs to. */
 export type OnStage = {
@@ -40,11 +41,11 @@ export type ReviewContext = SessionContext &
     readonly measures: ClipMeasures | null;
     /** Whether the clip on the stage is being measured, or waits for it. */
     readonly measuring: boolean;
-    /** Keeps what is typed before the list of faults is on the page. */
+    /** Keeps what is typed before the field for it is on the page. */
     readonly typing: TypeAhead;
     readonly focus: {
-      /** Puts the focus in the note of a flag. */
-      readonly onNote: (flagId: string) => void;
+      /** Puts the focus in the note of a flag as soon as that is on the page; calls back where it does not come. */
+      readonly onNote: (flagId: string, isMissing: () => void) => void;
       /** Lets go of the focus, so that the keys are the scorecard's again. */
       readonly backOnCard: () => void;
     };
@@ -64,37 +65,4 @@ export function isReadable(context: ReviewContext): Availability {
 export function isOnRep({ cursor }: ReviewContext): Availability {
   if (cursor.column === null) return unavailable(sayReasons('noCell'));
   return cursor.column.rep === 'set' ? unavailable(sayReasons('wholeSet')) : available;
-}
-
-/**
- * What a fast coach types between a severity key and the fault list that it opens: kept for the list's filter, so that no
- * letter of it runs as a key of its own.
- */
-type TypeAhead = {
-  /** From now on, typing is kept. */
-  readonly hold: () => void;
-  /** Keeps a key while typing is held; whether it did. */
-  readonly keep: (event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey'>) => boolean;
-  /** Ends that; gives what was typed. */
-  readonly release: () => string;
-};
-
-export function createTypeAhead(): TypeAhead {
-  let typed: string | null = null;
-  return {
-    hold: () => {
-      typed = '';
-    },
-    keep: ({ key, ctrlKey, metaKey, altKey }) => {
-      if (typed === null || ctrlKey || metaKey || altKey) return false;
-      if (key === 'Backspace') typed = typed.slice(0, -1);
-      else if (key.length === 1) typed += key;
-      return true;
-    },
-    release: () => {
-      const kept = typed ?? '';
-      typed = null;
-      return kept;
-    },
-  };
 }

@@ -13,7 +13,8 @@ import { coverState, drawingState, setUpState } from '../state/pictureTools.ts';
 import { playerState, playhead } from '../state/playerState.ts';
 import { layersState, zoomState } from '../state/viewState.ts';
 import { isUnderWay, openMeasuring } from './measuring.ts';
-import { createTypeAhead, type OnStage, type ReviewContext } from './reviewContext.ts';
+import type { OnStage, ReviewContext } from './reviewContext.ts';
+import { createTypeAhead } from './typeAhead.ts';
 
 /** The context of a review, with what keeps it in step. */
 export type ReviewDesk = {

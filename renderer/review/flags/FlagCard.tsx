@@ -141,6 +141,7 @@ type DraftTextProps = {
 /** A text edited in place: saved after a short rest, on leaving it, and when it goes off screen. */
 function DraftText({ flagId, field, label, saved, placeholder }: DraftTextProps) {
   const draft = draftsState((state) => state.drafts[draftKey(flagId, field)]);
+  const { typing } = useReview();
   const labelId = useId();
   useEffect(() => () => void saveDrafts(), []);
   return (
@@ -156,6 +157,11 @@ function DraftText({ flagId, field, label, saved, placeholder }: DraftTextProps)
         value={draft ?? saved}
         placeholder={placeholder}
         onChange={(event) => typeDraft(flagId, field, event.target.value)}
+        onFocus={(event) => {
+          const kept = field === 'note' ? typing.release() : '';
+          if (kept !== '') typeDraft(flagId, field, `${draft ?? saved}${kept}`);
+          event.currentTarget.setSelectionRange(event.currentTarget.value.length, event.currentTarget.value.length);
+        }}
         onBlur={() => void saveDrafts()}
         onKeyDown={(event) => {
           if (event.key === 'Escape') event.currentTarget.blur();

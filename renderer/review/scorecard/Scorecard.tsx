@@ -7,7 +7,7 @@ import { points, share } from '../../base/figures.ts';
 import type { Column } from '../../state/cursorState.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { sayScorecard } from '../../words/sayScorecard.ts';
-import { visitCell } from '../commands/moving.ts';
+import { visitCell } from '../commands/flagging.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { columnKey, columnWords, sameColumn } from '../model/columns.ts';
 import { type ScorecardModel, scorecardModel } from '../model/scorecardModel.ts';

@@ -5,7 +5,7 @@ import { points } from '../../base/figures.ts';
 import { FineTick, Strokes } from '../../base/Strokes.tsx';
 import { sayScorecard } from '../../words/sayScorecard.ts';
 import { saySeverity } from '../../words/saySeverity.ts';
-import { visitCell } from '../commands/moving.ts';
+import { visitCell } from '../commands/flagging.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import type { Cell, Row } from '../model/scorecardModel.ts';
 

@@ -71,13 +71,24 @@ export const scorecard: Scenario = {
 
     await report.check('moving to a rep shows its start, or its stretched end where depth is judged', async () => {
       for (const [index, { phases_s }] of reps.slice(0, 3).entries()) {
+        await goToFrame(app, pts.length - 1);
         await arrowToCell(app, 'barPath', 'set');
         await arrowToCell(app, 'barPath', index + 1);
         await shownAt(app, frameAt(pts, phases_s.eccentric[0]));
+        await goToFrame(app, pts.length - 1);
         await arrowToCell(app, 'depth', 'set');
         await arrowToCell(app, 'depth', index + 1);
         await shownAt(app, frameAt(pts, phases_s.eccentric[1]));
       }
+    });
+
+    await report.check('moving within the rep on screen leaves the picture where it is', async () => {
+      const within = frameAt(pts, (reps[1]?.phases_s.eccentric[0] ?? 0) + 0.2);
+      await goToFrame(app, within);
+      await arrowToCell(app, 'barPath', 'set');
+      await arrowToCell(app, 'barPath', 2);
+      await arrowToCell(app, 'depth', 2);
+      await shownAt(app, within);
     });
 
     await report.check('five flags are dropped by keyboard alone, four with a fault found by typing', async () => {

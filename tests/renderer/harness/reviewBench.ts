@@ -170,7 +170,8 @@ const slices = [
 
 /** Opens a session's review over the page's own stores, with a player and a bridge that only remember. */
 export async function reviewBench(options: ReviewBenchOptions = {}): Promise<ReviewBench> {
-  const { entries = [squatEntry()], frame = 70 } = options;
+  const { frame = 70 } = options;
+  let entries = options.entries ?? [squatEntry()];
   const reset = (): void => {
     for (const slice of slices) startAfresh<unknown>(slice as Parameters<typeof startAfresh<unknown>>[0]);
   };
@@ -192,7 +193,13 @@ export async function reviewBench(options: ReviewBenchOptions = {}): Promise<Rev
     'clips.frameTable': () => ({ table: thirtyFps, playback: thirtyFps }),
     'measures.get': () => measuresAnswer(options.measures),
     'measures.recording': () => ({ recording: null }),
-    'flags.add': () => ({ flagId: 'f9' }),
+    'flags.add': ({ clipId, frame: at, fault = null, note = '', cue = '', ...mark }) => {
+      const flag: Flag = { ...mark, id: 'f9', clip: clipId, fault, note, cue, at: momentAt(at) };
+      entries = entries.map((entry) =>
+        entry.clips.some(({ id }) => id === clipId) ? { ...entry, flags: [...entry.flags, flag] } : entry,
+      );
+      return { flagId: 'f9' };
+    },
     'flags.update': () => changed,
     'flags.remove': () => changed,
     'ticks.set': () => changed,
@@ -214,7 +221,7 @@ export async function reviewBench(options: ReviewBenchOptions = {}): Promise<Rev
   if (first !== undefined) await measuresState.getState().load(first.id);
   const focused: string[] = [];
   const desk = createReviewDesk('s1', {
-    onNote: (flagId) => focused.push(flagId),
+    onNote: (flagId) => void focused.push(flagId),
     backOnCard: () => focused.push('card'),
   });
   const player = fakePlayer(frame ?? 0);

@@ -32,6 +32,18 @@ export const flags = {
   faultsOf: 'Faults: {criterion}',
   noFaultMatches: 'No fault matches. Esc keeps the flag without one.',
   pickHint: 'Enter picks · Esc keeps the flag without a fault',
+  held: 'Typing is held back, so that no letter runs as a key. Esc lets go.',
+  heldSoon: 'Held until it is saved: “{typed}”',
+  heldWords: 'Not put in: “{typed}”. No letter runs as a key. Esc lets go.',
+  notPutIn: 'Not put in: “{typed}”',
+  inShort: '{severity}: {criterion}, {reps}',
+  atFrame: '{time} (frame {frame})',
+  landed: '{flag}, at {at}',
+  momentOf: 'Time of this flag',
+  momentHint: 'Minutes and seconds (0:07.133), or the number of a frame',
+  outside:
+    '“{typed}” is no moment of this clip. It lasts from {first} to {last}; frames are counted from 0 to {lastFrame}.',
+  here: 'Here',
 } as const;
 
 export type FlagsMessageId = keyof typeof flags;

@@ -1,6 +1,7 @@
 /** What is running, and whether all is saved. */
 export const jobs = {
   savedState: 'Save status',
+  doneState: 'What was done last',
   saving: 'Saving',
   saved: 'Saved',
   notSaved: 'Not saved',

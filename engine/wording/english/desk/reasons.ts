@@ -13,6 +13,7 @@ export const reasons = {
   flagOnSet: 'This flag is on the whole set already.',
   lastRep: 'This is the last rep of the clip.',
   praise: 'Praise has no fault to name.',
+  pictureUnsettled: 'No picture came on screen, so nothing was flagged. Step to another frame and try again.',
   plainNote: 'A note has no fault to name. Give it a severity first.',
   markedOnSet: 'This mark is on the whole set: go to the Set column (Home) to remove it.',
   nothingMarked: 'There is no flag and no tick in this cell.',

@@ -20,6 +20,7 @@ export const commands: Readonly<Record<CommandId, string>> = {
   nameFault: 'Fehler benennen',
   note: 'Kommentar schreiben',
   goToFlag: 'Zum Bild der Bemerkung',
+  flagHere: 'Bemerkung auf dieses Bild setzen',
   remove: 'Bemerkung oder Haken entfernen',
   markStart: 'Beginn der Wiederholung setzen',
   markStretchedEnd: 'Umkehrpunkt in der Dehnung setzen',

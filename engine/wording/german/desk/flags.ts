@@ -33,4 +33,16 @@ export const flags: Readonly<Record<FlagsMessageId, string>> = {
   faultsOf: 'Fehler: {criterion}',
   noFaultMatches: 'Kein Fehler passt. Mit Esc wird keiner benannt.',
   pickHint: 'Eingabe wählt aus · Esc benennt keinen Fehler',
+  held: 'Eingaben werden zurückgehalten, damit kein Buchstabe als Taste wirkt. Esc gibt sie frei.',
+  heldSoon: 'Wird eingesetzt, sobald gespeichert ist: „{typed}“',
+  heldWords: 'Nicht eingesetzt: „{typed}“. Kein Buchstabe wirkt als Taste. Esc gibt sie frei.',
+  notPutIn: 'Nicht eingesetzt: „{typed}“',
+  inShort: '{severity}: {criterion}, {reps}',
+  atFrame: '{time} (Bild {frame})',
+  landed: '{flag}, bei {at}',
+  momentOf: 'Zeit dieser Bemerkung',
+  momentHint: 'Minuten und Sekunden (0:07,133) oder die Nummer eines Bilds',
+  outside:
+    '„{typed}“ ist keine Stelle dieses Clips. Er dauert von {first} bis {last}; Bilder zählen von 0 bis {lastFrame}.',
+  here: 'Hierher',
 };

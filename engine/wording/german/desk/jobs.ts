@@ -2,6 +2,7 @@ import type { JobsMessageId } from '../../english/desk/jobs.ts';
 
 export const jobs: Readonly<Record<JobsMessageId, string>> = {
   savedState: 'Gespeichert oder nicht',
+  doneState: 'Was zuletzt geschah',
   saving: 'Wird gespeichert',
   saved: 'Gespeichert',
   notSaved: 'Nicht gespeichert',

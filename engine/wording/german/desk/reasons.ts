@@ -16,6 +16,7 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
   flagOnSet: 'Diese Bemerkung gilt schon für den ganzen Satz.',
   lastRep: 'Das ist die letzte Wiederholung des Clips.',
   praise: 'Bei einem Lob gibt es keinen Fehler zu benennen.',
+  pictureUnsettled: 'Es kam kein Bild, also wurde nichts angelegt. Geh ein Bild weiter und versuch es noch einmal.',
   plainNote: 'Eine Anmerkung hat keinen Fehler. Gib ihr zuerst eine Schwere.',
   markedOnSet: 'Das gilt für den ganzen Satz: Geh in die Spalte „Satz“ (Pos1), um es zu entfernen.',
   nothingMarked: 'In diesem Feld steht weder eine Bemerkung noch ein Haken.',

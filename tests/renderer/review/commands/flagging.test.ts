@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { statusState } from '../../../../renderer/bridge/statusState.ts';
+import { visitCell } from '../../../../renderer/review/commands/flagging.ts';
 import { depthFlag, reviewBench, squatEntry } from '../../harness/reviewBench.ts';
 
 const withFlags = (...flags: ReturnType<typeof depthFlag>[]) => reviewBench({ entries: [squatEntry({ flags })] });
@@ -74,6 +76,51 @@ describe('taking away', () => {
     expect(bench.reasonAgainst('remove')).toMatch(/go to the Set column \(Home\)/);
     bench.moveTo('eccentricTempo', 2);
     expect(bench.reasonAgainst('remove')).toBe('There is no flag and no tick in this cell.');
+  });
+});
+
+describe('N', () => {
+  it('opens a plain note for an unflagged cell at the frame on screen, and keeps what is typed for it', async () => {
+    const bench = await reviewBench({ frame: 80 });
+    bench.moveTo('depth', 2);
+    await bench.run('note');
+    expect(bench.rackside.askedFor('flags.add')).toEqual([
+      { clipId: 'c1', criterion: 'depth', severity: null, reps: [2], frame: 80 },
+    ]);
+    expect(bench.focused).toEqual(['f9']);
+    expect(statusState.getState().done).toBe('Note: Depth, rep 2, at 0:02.667 (frame 80)');
+  });
+});
+
+describe('a flag that is to be elsewhere', () => {
+  it('moves to the frame on screen', async () => {
+    const bench = await withFlags(depthFlag());
+    bench.moveTo('depth', 2);
+    await bench.run('flagHere');
+    expect(bench.rackside.askedFor('flags.update')).toEqual([{ flagId: 'f1', change: { frame: 70 } }]);
+    expect(statusState.getState().done).toBe('Adjust: Depth, rep 2, at 0:02.333 (frame 70)');
+  });
+});
+
+describe('a click on a cell', () => {
+  const first = depthFlag({ id: 'first', at: { frame: 75, ticks: 75 } });
+  const second = depthFlag({ id: 'second', at: { frame: 90, ticks: 90 } });
+  const cell = [{ clipId: 'c1', rep: 2 }] as const;
+
+  it('goes to its first flag, with the next click to the next, and round', async () => {
+    const bench = await withFlags(second, first);
+    for (let click = 0; click < 3; click += 1) visitCell(bench.context, 'depth', cell[0]);
+    expect(bench.player.log).toEqual(['seek 75', 'seek 90', 'seek 75']);
+    expect(bench.context.cursor.flagId).toBe('first');
+  });
+
+  it('leaves the picture where it is within the rep, and moves it from elsewhere', async () => {
+    const bench = await withFlags();
+    visitCell(bench.context, 'depth', cell[0]);
+    visitCell(bench.context, 'eccentricTempo', cell[0]);
+    expect(bench.player.log).toEqual([]);
+    visitCell(bench.context, 'depth', { clipId: 'c1', rep: 3 });
+    expect(bench.player.log).toEqual(['seek 130']);
   });
 });
 

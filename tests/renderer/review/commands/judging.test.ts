@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { statusState } from '../../../../renderer/bridge/statusState.ts';
+import { settleNaming } from '../../../../renderer/review/commands/flagging.ts';
+import { playerState, playhead } from '../../../../renderer/review/state/playerState.ts';
+import { reviewState } from '../../../../renderer/state/reviewState.ts';
 import { changed } from '../../harness/fakeRackside.ts';
-import { reviewBench, squatClip, squatEntry } from '../../harness/reviewBench.ts';
+import { depthFlag, reviewBench, squatClip, squatEntry } from '../../harness/reviewBench.ts';
 
 const twoSets = () => [squatEntry({ clips: [squatClip(), squatClip({ id: 'c2', name: 'Squat, second set' })] })];
 
@@ -40,7 +44,7 @@ describe('a severity key', () => {
     expect(bench.rackside.askedFor('flags.add')).toMatchObject([{ criterion: 'spinePosition', reps: 'set' }]);
   });
 
-  it('keeps what is typed until the fault list takes it, and lets go of it when nothing was saved', async () => {
+  it('keeps what is typed until the fault list takes it, and where nothing was saved until Escape', async () => {
     const bench = await reviewBench();
     bench.moveTo('depth', 2);
     await bench.run('prefer');
@@ -50,7 +54,11 @@ describe('a severity key', () => {
     const failing = await reviewBench({ answers: { 'flags.add': undefined } });
     failing.moveTo('depth', 2);
     await failing.run('prefer');
+    expect(failing.context.typing.keep(new KeyPress('s'))).toBe(true);
+    expect(statusState.getState().held).toMatch(/Not put in: “s”/);
+    expect(failing.context.typing.keep(new KeyPress('Escape'))).toBe(true);
     expect(failing.context.typing.keep(new KeyPress('s'))).toBe(false);
+    expect(statusState.getState()).toMatchObject({ held: '', notice: 'Not put in: “s”' });
   });
 
   it('is refused while the clip can’t play, and while the cell is of another clip', async () => {
@@ -70,6 +78,79 @@ describe('a severity key', () => {
     expect(bench.reasonAgainst('adjust')).toBe('Choose a cell of the scorecard first.');
     const empty = await reviewBench({ entries: [squatEntry({ clips: [] })] });
     expect(empty.reasonAgainst('adjust')).toMatch(/No clip is open/);
+  });
+});
+
+describe('where a flag lands', () => {
+  it('waits for the picture that a seek is heading for, and says what landed where', async () => {
+    const bench = await reviewBench({ frame: 61 });
+    bench.moveTo('depth', 2);
+    playhead.setState({ settled: false });
+    bench.player.seekTo(75);
+    await bench.run('adjust');
+    expect(bench.rackside.askedFor('flags.add')).toEqual([]);
+    expect(bench.context.typing.keep(new KeyPress('s'))).toBe(true);
+    playhead.setState({ frame: 75, settled: true });
+    await bench.run('wholePicture');
+    expect(bench.rackside.askedFor('flags.add')).toMatchObject([{ frame: 75, reps: [2] }]);
+    await bench.run('keep');
+    expect(statusState.getState().done).toBe('Keep: Depth, rep 2, at 0:02.500 (frame 75)');
+  });
+
+  it('flags nothing where no picture comes, and says so', async () => {
+    const bench = await reviewBench({ frame: 61 });
+    bench.moveTo('depth', 2);
+    playhead.setState({ settled: false });
+    await bench.run('adjust');
+    playerState.setState({ trouble: 'The frame can’t be shown.' });
+    await bench.run('wholePicture');
+    expect(bench.rackside.askedFor('flags.add')).toEqual([]);
+  });
+
+  it('takes the frame on screen while the clip runs on, not the one that comes next', async () => {
+    const bench = await reviewBench({ frame: 66 });
+    bench.moveTo('depth', 2);
+    playhead.setState({ settled: false });
+    playerState.setState({ playing: 'forwards' });
+    await bench.run('stop');
+    playhead.setState({ frame: 66, settled: true });
+    await bench.run('wholePicture');
+    expect(bench.rackside.askedFor('flags.add')).toMatchObject([{ frame: 66 }]);
+  });
+});
+
+describe('a severity on a plain note', () => {
+  it('makes a flag of it where it is, and asks for the fault', async () => {
+    const note = depthFlag({ severity: null, at: { frame: 75, ticks: 75 }, note: 'knees' });
+    const bench = await reviewBench({ entries: [squatEntry({ flags: [note] })], frame: 90 });
+    bench.moveTo('depth', 2);
+    await bench.run('correct');
+    expect(bench.rackside.askedFor('flags.add')).toEqual([]);
+    expect(bench.rackside.askedFor('flags.update')).toEqual([{ flagId: 'f1', change: { severity: 'correct' } }]);
+    expect(bench.context.cursor.namingFlagId).toBe('f1');
+  });
+});
+
+describe('an undo that is quicker than the fault list', () => {
+  it('gives the keys back to the scorecard', async () => {
+    const bench = await reviewBench({ answers: { 'flags.add': () => ({ flagId: 'f9' }) } });
+    bench.moveTo('depth', 2);
+    await bench.run('adjust');
+    expect(bench.context.cursor.namingFlagId).toBeNull();
+    expect(bench.context.typing.keep(new KeyPress('s'))).toBe(false);
+  });
+
+  it('does so too once the list was asked for', async () => {
+    const bench = await reviewBench({ entries: [squatEntry({ flags: [depthFlag()] })] });
+    bench.moveTo('depth', 2);
+    await bench.run('nameFault');
+    bench.context.typing.hold();
+    reviewState.setState(({ data }) => ({
+      data: data && { ...data, review: { ...data.review, entries: [squatEntry()] } },
+    }));
+    settleNaming(bench.context);
+    expect(bench.context.cursor.namingFlagId).toBeNull();
+    expect(bench.context.typing.keep(new KeyPress('s'))).toBe(false);
   });
 });
 

@@ -6,7 +6,7 @@ const twoSets = () => [squatEntry({ clips: [squatClip(), squatClip({ id: 'c2', n
 
 describe('moving over the scorecard', () => {
   it('shows another rep at its start, or at its stretched end where depth is judged', async () => {
-    const bench = await reviewBench();
+    const bench = await reviewBench({ frame: 20 });
     bench.moveTo('eccentricTempo', 1);
     await bench.run('cellRight');
     bench.moveTo('depth', 2);
@@ -21,6 +21,22 @@ describe('moving over the scorecard', () => {
     await bench.run('cellDown');
     expect(bench.context.cursor.criterion).not.toBe('depth');
     expect(bench.player.log).toEqual([]);
+  });
+
+  it('leaves the picture alone where it shows that rep already', async () => {
+    const bench = await reviewBench({ frame: 70 });
+    bench.moveTo('eccentricTempo', 1);
+    await bench.run('cellRight');
+    expect(bench.context.cursor.column).toEqual({ clipId: 'c1', rep: 2 });
+    expect(bench.player.log).toEqual([]);
+  });
+
+  it('goes by where a seek is heading, not by what it left', async () => {
+    const bench = await reviewBench({ frame: 70 });
+    bench.moveTo('eccentricTempo', 2);
+    await bench.run('cellRight');
+    await bench.run('cellLeft');
+    expect(bench.player.log).toEqual(['seek 110', 'seek 60']);
   });
 
   it('goes to the whole set and to the last rep', async () => {
