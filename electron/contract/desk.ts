@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { sessionStates } from '../../engine/night/sessionState.ts';
 import { read } from './kinds.ts';
 import { id, isoDate, none, pageParams } from './shapes.ts';
 import { namedTraineeSchema } from './trainees.ts';
@@ -26,18 +27,25 @@ export const sessionSummarySchema = v.strictObject({
   readOnly: v.boolean(),
   /** 0-1, mean over entries. */
   coverage: v.number(),
+  state: v.picklist(sessionStates),
+  /** When its first clip came; '' without clips. */
+  cameAt: v.string(),
+  /** How many of its clips have been measured. */
+  measured: v.number(),
+  /** About how many of its clips still have to be judged. */
+  clipsLeft: v.number(),
 });
 export type SessionSummary = v.InferOutput<typeof sessionSummarySchema>;
 
 /** Requests on what lies on the desk. */
 export const deskRequests = {
   /**
-   * One page of sessions: `newest` holds all of them, the newest day first; `desk` those to be worked on, the unfinished
-   * first; `secondLooks` those that judge another one again.
+   * One page of sessions: `newest` holds all of them, the newest day first; `due` those with something to do, what came
+   * first first; `done` the rest, and `secondLooks` those that judge another one again, the newest day first.
    */
   'desk.sessions': read({
     params: v.strictObject({
-      list: v.optional(v.picklist(['newest', 'desk', 'secondLooks']), 'newest'),
+      list: v.optional(v.picklist(['newest', 'due', 'done', 'secondLooks']), 'newest'),
       ...pageParams,
     }),
     /** `next` is null on the last page. */

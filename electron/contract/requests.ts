@@ -13,6 +13,7 @@ import { letterRequests } from './letters.ts';
 import { libraryRequests, libraryWindowRequests } from './library.ts';
 import { measuringRequests } from './measuring.ts';
 import { narrationRequests, narrationWindowRequests } from './narrations.ts';
+import { nightRequests } from './night.ts';
 import { entryRequests, sessionRequests } from './sessions.ts';
 import { settingRequests } from './settings.ts';
 import { traineeRequests } from './trainees.ts';
@@ -24,6 +25,7 @@ import { traineeRequests } from './trainees.ts';
 export const requests = {
   ...libraryRequests,
   ...deskRequests,
+  ...nightRequests,
   ...traineeRequests,
   ...sessionRequests,
   ...entryRequests,

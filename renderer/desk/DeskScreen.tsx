@@ -3,29 +3,34 @@ import { useEffect, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { NamePlate } from '../base/NamePlate.tsx';
 import { settings as settingsCommand } from '../commands/everywhereCommands.ts';
-import { EverywhereCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
+import { type NightContext, nextToDo } from '../commands/nightCommands.ts';
+import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { ImportDialog } from '../importing/ImportDialog.tsx';
 import { JobRow } from '../shared/JobRow.tsx';
-import { LanguageField } from '../shared/LanguageField.tsx';
-import { ThemeField } from '../shared/ThemeField.tsx';
 import { TraineeEditDialog } from '../shared/TraineeEditDialog.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
-import { type DeskList, deskState } from '../state/deskState.ts';
+import { type DeskList, deskState, dueInOrder } from '../state/deskState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
 import { libraryState } from '../state/libraryState.ts';
 import { useIsSelfReview, useMyself } from '../state/mine.ts';
+import { goToNextDue } from '../state/night.ts';
 import { screenState } from '../state/screenState.ts';
 import { sayDesk } from '../words/sayDesk.ts';
 import { SessionAddDialog, TraineeAddDialog } from './AddDialogs.tsx';
 import { EmptyDesk } from './EmptyDesk.tsx';
 import { DropZone, ReceiveHandover } from './ImportClips.tsx';
-import { SecondLooks, SessionTable } from './SessionTable.tsx';
+import { NightBar } from './NightBar.tsx';
+import { SecondLooks } from './SecondLooks.tsx';
+import { SessionTable } from './SessionTable.tsx';
 
 type Opened =
   | { readonly kind: 'none' }
   | { readonly kind: 'trainee' }
   | { readonly kind: 'session' }
   | { readonly kind: 'import'; readonly sessionId: string | null; readonly paths: readonly string[] };
+
+const deskCommands = [nextToDo];
+const deskContext: NightContext = { readOnly: false, goOn: () => goToNextDue(null) };
 
 /** The sessions read so far, unfinished ones first, and the controls that add more. */
 export function DeskScreen() {
@@ -57,8 +62,6 @@ export function DeskScreen() {
           {library?.kind === 'open' && (self ? sayDesk('selfReview') : library.coach)}
         </span>
         <span className="head-gap" />
-        <LanguageField />
-        <ThemeField />
         <button
           type="button"
           className="icon-button"
@@ -77,7 +80,6 @@ export function DeskScreen() {
         </button>
         <button
           type="button"
-          disabled={own.length === 0}
           onClick={() => screenState.getState().go({ kind: 'handover', sessionIds: null, from: null })}
         >
           <PackageCheck aria-hidden="true" /> {sayDesk('handOver')}
@@ -85,12 +87,7 @@ export function DeskScreen() {
         <button type="button" onClick={() => setOpened({ kind: 'trainee' })}>
           {self ? <UserPen aria-hidden="true" /> : <UserPlus aria-hidden="true" />} {sayDesk('addTrainee')}
         </button>
-        <button
-          type="button"
-          className="primary"
-          disabled={trainees.length === 0}
-          onClick={() => setOpened({ kind: 'session' })}
-        >
+        <button type="button" onClick={() => setOpened({ kind: 'session' })}>
           <Plus aria-hidden="true" /> {sayDesk('addSession')}
         </button>
       </header>
@@ -98,8 +95,10 @@ export function DeskScreen() {
         <section className="desk-sessions" aria-label={sayDesk('sessions')}>
           {sessions.length > 0 ? (
             <>
+              <NightBar first={dueInOrder(own)[0] ?? null} sessions={sessions} onGo={() => void goToNextDue(null)} />
               <SessionTable sessions={own} onDropClips={importInto} onAddClips={(id) => importInto(id, [])} />
-              {next.desk !== null && <ShowMore list="desk" />}
+              {next.due !== null && <ShowMore list="due" />}
+              {next.done !== null && <ShowMore list="done" />}
               <SecondLooks sessions={sessions} />
               {next.secondLooks !== null && <ShowMore list="secondLooks" />}
             </>
@@ -132,7 +131,7 @@ export function DeskScreen() {
           )}
         </aside>
       </main>
-      <EverywhereCommands panel={panel} onPanel={setPanel} />
+      <ScreenCommands commands={deskCommands} context={deskContext} sessionId={null} panel={panel} onPanel={setPanel} />
       {opened.kind === 'trainee' &&
         (myself === null ? (
           <TraineeAddDialog onClose={close} />
@@ -147,10 +146,12 @@ export function DeskScreen() {
   );
 }
 
+const moreWords = { due: 'moreDue', done: 'moreDone', secondLooks: 'moreSecondLooks' } as const;
+
 function ShowMore({ list }: { readonly list: DeskList }) {
   return (
     <button type="button" className="quiet-button" onClick={() => void deskState.getState().loadMore(list)}>
-      {sayDesk(list === 'desk' ? 'moreSessions' : 'moreSecondLooks')}
+      {sayDesk(moreWords[list])}
     </button>
   );
 }

@@ -1,162 +1,64 @@
-import { ChartLine, FilePlus2 } from 'lucide-react';
-import { useState } from 'react';
-import { posterAddress } from '../../electron/contract/addresses.ts';
 import type { SessionSummary } from '../../electron/contract/desk.ts';
-import { day, share } from '../base/figures.ts';
-import { SessionName } from '../shared/SessionName.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
-import { dueFirst } from '../state/deskState.ts';
-import { screenState } from '../state/screenState.ts';
+import { dueInOrder, listOf } from '../state/deskState.ts';
 import { sayDesk } from '../words/sayDesk.ts';
-import { droppedPaths, holdsFiles } from './ImportClips.tsx';
+import { sayNight } from '../words/sayNight.ts';
+import { SessionRow, type SessionRowProps } from './SessionRow.tsx';
 
-type SessionTableProps = {
+type SessionTableProps = Pick<SessionRowProps, 'onDropClips' | 'onAddClips'> & {
   readonly sessions: readonly SessionSummary[];
-  readonly onDropClips: (sessionId: string, paths: readonly string[]) => void;
-  readonly onAddClips: (sessionId: string) => void;
 };
 
-/** The sessions as rows; clips can be dropped on each. */
-export function SessionTable({ sessions, onDropClips, onAddClips }: SessionTableProps) {
+const columns = 8;
+
+/** The sessions as rows: what is to do first, in the order it is done, then what is done, the newest first. */
+export function SessionTable({ sessions, ...acts }: SessionTableProps) {
   const catalogue = catalogueState((state) => state.catalogue);
-  const [over, setOver] = useState<string | null>(null);
-  const nameOf = (id: string): string => catalogue?.exercises.find((known) => known.id === id)?.name ?? id;
+  const exerciseName = (id: string): string => catalogue?.exercises.find((known) => known.id === id)?.name ?? id;
+  const groups = [
+    { name: sayNight('toDo'), rows: dueInOrder(sessions) },
+    { name: sayNight('doneSessions'), rows: sessions.filter((session) => listOf(session) === 'done') },
+  ].filter(({ rows }) => rows.length > 0);
   return (
-    <table className="session-table">
+    <table className="session-table desk-table">
       <thead>
         <tr>
-          <th scope="col">{sayDesk('trainee')}</th>
-          <th scope="col">{sayDesk('date')}</th>
-          <th scope="col">
+          <th scope="col" className="name-column">
+            {sayDesk('trainee')}
+          </th>
+          <th scope="col" className="state-column">
+            {sayNight('state')}
+          </th>
+          <th scope="col" className="date-column">
+            {sayDesk('date')}
+          </th>
+          <th scope="col" className="posters-column">
             <span className="visually-hidden">{sayDesk('pictures')}</span>
           </th>
           <th scope="col">{sayDesk('exercises')}</th>
-          <th scope="col" className="end">
+          <th scope="col" className="end count-column">
             {sayDesk('clips')}
           </th>
-          <th scope="col" className="end">
-            {sayDesk('flags')}
+          <th scope="col" className="grade-column">
+            {sayDesk('grade')}
           </th>
-          <th scope="col">{sayDesk('grade')}</th>
-          <th scope="col" className="end">
-            {sayDesk('lookedAt')}
-          </th>
-          <th scope="col">
-            <span className="visually-hidden">{sayDesk('importClips')}</span>
+          <th scope="col" className="acts-column">
+            <span className="visually-hidden">{sayDesk('acts')}</span>
           </th>
         </tr>
       </thead>
-      <tbody>
-        {dueFirst(sessions).map((session) => (
-          <tr
-            key={session.id}
-            data-session={session.id}
-            data-over={over === session.id}
-            onDragOver={(event) => {
-              if (session.readOnly || !holdsFiles(event.dataTransfer)) return;
-              event.preventDefault();
-              setOver(session.id);
-            }}
-            onDragLeave={() => setOver(null)}
-            onDrop={(event) => {
-              event.preventDefault();
-              event.stopPropagation();
-              setOver(null);
-              onDropClips(session.id, droppedPaths(event.dataTransfer));
-            }}
-          >
-            <th scope="row">
-              <button
-                type="button"
-                className="row-button"
-                onClick={() => screenState.getState().go({ kind: 'review', sessionId: session.id })}
-              >
-                <SessionName session={session} />
-                {session.readOnly && <span className="soft">{sayDesk('received')}</span>}
-              </button>
+      {groups.map(({ name, rows }) => (
+        <tbody key={name}>
+          <tr className="group-row">
+            <th scope="rowgroup" colSpan={columns}>
+              {name}
             </th>
-            <td className="figure">{day(session.date)}</td>
-            <td className="posters">
-              {session.posterClipIds.map((clipId) => (
-                <img key={clipId} src={posterAddress(clipId)} alt="" draggable={false} />
-              ))}
-            </td>
-            <td>
-              {session.exercises.map(nameOf).join(', ') || <span className="soft">{sayDesk('noExercises')}</span>}
-            </td>
-            <td className="figure end">{session.clips}</td>
-            <td className="figure end">{session.flags}</td>
-            <td>
-              <strong className="session-mark">{session.mark === '' ? '–' : session.mark}</strong>
-              {session.provisional && <span className="soft"> {sayDesk('provisional')}</span>}
-              {session.byHand && <span className="soft"> {sayDesk('byHand')}</span>}
-            </td>
-            <td className="figure end">{share(session.coverage)}</td>
-            <td className="end row-acts">
-              <button
-                type="button"
-                className="quiet-button"
-                aria-label={sayDesk('historyOf', { name: session.traineeName })}
-                onClick={() => screenState.getState().go({ kind: 'trainee', traineeId: session.traineeId })}
-              >
-                <ChartLine aria-hidden="true" /> {sayDesk('history')}
-              </button>
-              {!session.readOnly && (
-                <button
-                  type="button"
-                  className="quiet-button"
-                  aria-label={sayDesk('importInto', { session: `${session.traineeName}, ${day(session.date)}` })}
-                  title={sayDesk('clipCount', { count: session.clips })}
-                  onClick={() => onAddClips(session.id)}
-                >
-                  <FilePlus2 aria-hidden="true" /> {sayDesk('importShort')}
-                </button>
-              )}
-            </td>
           </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-}
-
-/** Sessions that are judged a second time, blind; each leads to its comparison with the first judgement. */
-export function SecondLooks({ sessions }: { readonly sessions: readonly SessionSummary[] }) {
-  const looks = sessions.filter(({ secondLookOf }) => secondLookOf !== null);
-  if (looks.length === 0) return null;
-  return (
-    <section className="second-looks" aria-label={sayDesk('secondLooks')}>
-      <h2>{sayDesk('secondLooks')}</h2>
-      <p className="soft">{sayDesk('secondLooksWords')}</p>
-      <table className="session-table">
-        <tbody>
-          {looks.map((look) => (
-            <tr key={look.id} data-second-look={look.id}>
-              <th scope="row">
-                <button
-                  type="button"
-                  className="row-button"
-                  onClick={() => screenState.getState().go({ kind: 'review', sessionId: look.id })}
-                >
-                  <SessionName session={look} />
-                </button>
-              </th>
-              <td className="figure">{day(look.date)}</td>
-              <td className="figure end">{sayDesk('shareLookedAt', { share: share(look.coverage) })}</td>
-              <td className="end">
-                <button
-                  type="button"
-                  onClick={() =>
-                    screenState.getState().go({ kind: 'agreement', firstId: look.secondLookOf, secondId: look.id })
-                  }
-                >
-                  {sayDesk('compare')}
-                </button>
-              </td>
-            </tr>
+          {rows.map((session) => (
+            <SessionRow key={session.id} session={session} exerciseName={exerciseName} {...acts} />
           ))}
         </tbody>
-      </table>
-    </section>
+      ))}
+    </table>
   );
 }

@@ -1,5 +1,5 @@
 import { PackageCheck } from 'lucide-react';
-import { useState } from 'react';
+import { type RefObject, useState } from 'react';
 import type { SessionSummary } from '../../electron/contract/desk.ts';
 import { localDay, usualDaysToFilming } from '../../electron/contract/localDay.ts';
 import type { NameMode } from '../../engine/names/shownName.ts';
@@ -14,8 +14,14 @@ import { sayProblem } from '../words/sayProblem.ts';
 import { ClipChoices } from './ClipChoices.tsx';
 import { PrivacyChoices } from './PrivacyChoices.tsx';
 
+type HandoverFormProps = {
+  readonly chosen: readonly SessionSummary[];
+  /** For who submits it from outside. */
+  readonly form?: RefObject<HTMLFormElement | null>;
+};
+
 /** How the chosen sessions are handed over; the window then asks where to. */
-export function HandoverForm({ chosen }: { readonly chosen: readonly SessionSummary[] }) {
+export function HandoverForm({ chosen, form }: HandoverFormProps) {
   const { choices, choose } = handoverChoices();
   const [nextFilming, setNextFilming] = useState(() => localDay(new Date(), usualDaysToFilming));
   const [names, setNames] = useState<NameMode | null>(null);
@@ -37,6 +43,7 @@ export function HandoverForm({ chosen }: { readonly chosen: readonly SessionSumm
   };
   return (
     <form
+      ref={form}
       className="handover-form"
       aria-label={sayHandover('options')}
       onSubmit={(event) => {

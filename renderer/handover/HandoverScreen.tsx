@@ -1,9 +1,13 @@
-import { ArrowLeft, PackageOpen } from 'lucide-react';
-import { useEffect, useMemo, useState } from 'react';
-import { EverywhereCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
+import { ArrowLeft, CalendarClock, PackageOpen } from 'lucide-react';
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { CommandButton } from '../commands/CommandButton.tsx';
+import { availabilityOf, runCommand } from '../commands/command.ts';
+import { type NightContext, nextToDo } from '../commands/nightCommands.ts';
+import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { deskState } from '../state/deskState.ts';
 import { handoverState } from '../state/handoverState.ts';
-import { jobsState } from '../state/jobsState.ts';
+import { isUnderWay, jobsState } from '../state/jobsState.ts';
+import { goToNextDue } from '../state/night.ts';
 import { screenState } from '../state/screenState.ts';
 import { sayHandover } from '../words/sayHandover.ts';
 import { HandoverJobs } from './Deliveries.tsx';
@@ -17,6 +21,8 @@ const dueWords = (count: number, next: string | null): string =>
 const dueNow = (): ReadonlySet<string> =>
   new Set((handoverState.getState().sessions ?? []).filter(({ due }) => due).map(({ sessionId }) => sessionId));
 
+const commands = [nextToDo];
+
 type HandoverScreenProps = { readonly sessionIds: readonly string[] | null; readonly from: string | null };
 
 /** What leaves the desk: which sessions, how, where to, and what was handed over before. */
@@ -25,6 +31,7 @@ export function HandoverScreen({ sessionIds, from }: HandoverScreenProps) {
   const next = handoverState((state) => state.next);
   const onDesk = deskState((state) => state.sessions);
   const [picked, setPicked] = useState<ReadonlySet<string> | null>(sessionIds === null ? null : new Set(sessionIds));
+  const form = useRef<HTMLFormElement>(null);
   const [panel, setPanel] = useCommandPanel();
   useEffect(() => {
     void deskState.getState().refresh();
@@ -46,6 +53,21 @@ export function HandoverScreen({ sessionIds, from }: HandoverScreenProps) {
     [sessions, onDesk],
   );
   const chosen = rows.filter(({ sessionId }) => picked?.has(sessionId) === true);
+  /** Hands over what is chosen and not under way yet, a folder asked for; then the next session due. */
+  const goOn = (): void | Promise<void> => {
+    const underWay = new Set(
+      jobsState
+        .getState()
+        .jobs.filter((job) => job.kind === 'handover' && isUnderWay(job))
+        .map((job) => job.sessionId),
+    );
+    const left = chosen.filter(({ session, sessionId }) => session.state !== 'sent' && !underWay.has(sessionId));
+    if (left.length > 0) form.current?.requestSubmit();
+    else return goToNextDue(from);
+  };
+  const latest = useRef(goOn);
+  latest.current = goOn;
+  const context = useMemo<NightContext>(() => ({ readOnly: false, goOn: () => latest.current() }), []);
   const back = (): void =>
     screenState.getState().go(from === null ? { kind: 'desk' } : { kind: 'letter', sessionId: from });
   return (
@@ -58,6 +80,14 @@ export function HandoverScreen({ sessionIds, from }: HandoverScreenProps) {
         <span className="soft head-words">
           {sessions === null ? '' : dueWords(rows.filter(({ due }) => due).length, next)}
         </span>
+        <span className="head-gap" />
+        <CommandButton
+          command={nextToDo}
+          availability={availabilityOf(nextToDo, context)}
+          onRun={() => runCommand(nextToDo, context)}
+        >
+          <CalendarClock aria-hidden="true" />
+        </CommandButton>
       </header>
       <main className="handover">
         <section className="handover-sessions" aria-label={sayHandover('sessions')}>
@@ -82,11 +112,11 @@ export function HandoverScreen({ sessionIds, from }: HandoverScreenProps) {
           )}
         </section>
         <aside className="handover-side">
-          <HandoverForm chosen={chosen.map(({ session }) => session)} />
+          <HandoverForm chosen={chosen.map(({ session }) => session)} form={form} />
           <HandoverJobs />
         </aside>
       </main>
-      <EverywhereCommands panel={panel} onPanel={setPanel} />
+      <ScreenCommands commands={commands} context={context} sessionId={null} panel={panel} onPanel={setPanel} />
     </>
   );
 }

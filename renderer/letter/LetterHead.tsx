@@ -1,8 +1,9 @@
-import { ArrowLeft, PackageCheck, Pencil } from 'lucide-react';
+import { ArrowLeft, CalendarClock, PackageCheck, Pencil } from 'lucide-react';
 import type { DocumentKind } from '../../electron/contract/documents.ts';
 import { day } from '../base/figures.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
 import { availabilityOf, runCommand } from '../commands/command.ts';
+import { nextToDo } from '../commands/nightCommands.ts';
 import { handOver } from '../commands/sessionCommands.ts';
 import type { ReviewData } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';
@@ -85,6 +86,15 @@ export function LetterHead({ context, data, view, onView }: LetterHeadProps) {
         names={names}
         sent={view.kind === 'sent' ? view.version : null}
       />
+      <CommandButton
+        command={nextToDo}
+        availability={availabilityOf(nextToDo, context)}
+        onRun={() => runCommand(nextToDo, context)}
+        className="icon-button"
+        shows="icon"
+      >
+        <CalendarClock aria-hidden="true" />
+      </CommandButton>
       {!readOnly && (
         <CommandButton
           command={handOver}

@@ -6,11 +6,11 @@ import { sayDesk } from '../words/sayDesk.ts';
 export function SessionName({ session }: { readonly session: SessionSummary }) {
   const isMine = useIsMine();
   const { traineeName, title } = session;
-  if (isMine(session)) return title === '' ? sayDesk('mySession') : title;
+  if (isMine(session)) return <span className="cut">{title === '' ? sayDesk('mySession') : title}</span>;
   return (
     <>
-      {traineeName}
-      {title !== '' && <span className="soft">{title}</span>}
+      <span className="cut">{traineeName}</span>
+      {title !== '' && <span className="soft cut">{title}</span>}
     </>
   );
 }

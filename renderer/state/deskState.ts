@@ -4,7 +4,7 @@ import type { NamedTrainee } from '../../electron/contract/trainees.ts';
 import { read } from '../bridge/read.ts';
 
 /** The lists that the desk shows, a page at a time. */
-export type DeskList = 'desk' | 'secondLooks';
+export type DeskList = 'due' | 'done' | 'secondLooks';
 
 type DeskState = {
   readonly loaded: boolean;
@@ -24,7 +24,11 @@ type DeskState = {
   readonly upsert: (sessionId: string, summary: SessionSummary | null) => void;
 };
 
-const listOf = ({ secondLookOf }: SessionSummary): DeskList => (secondLookOf === null ? 'desk' : 'secondLooks');
+/** Which list a session stands in: second looks by themselves, what is one's own until it was sent, and the rest. */
+export function listOf({ secondLookOf, readOnly, state }: SessionSummary): DeskList {
+  if (secondLookOf !== null) return 'secondLooks';
+  return readOnly || state === 'sent' ? 'done' : 'due';
+}
 
 const newestFirst = (sessions: readonly SessionSummary[]): readonly SessionSummary[] =>
   [...sessions].sort((a, b) => b.date.localeCompare(a.date));
@@ -40,7 +44,7 @@ function merged(known: readonly SessionSummary[], read: readonly SessionSummary[
 /** Whether a session that is on no page yet comes before the end of what was read of its list. */
 function isOnPages({ sessions, next }: Pick<DeskState, 'sessions' | 'next'>, summary: SessionSummary): boolean {
   const list = listOf(summary);
-  return next[list] === null || sessions.some((known) => listOf(known) === list && isDueBefore(summary, known));
+  return next[list] === null || sessions.some((known) => listOf(known) === list && comesBefore(list, summary, known));
 }
 
 /** The sessions and trainees of the library, as far as they were read. */
@@ -48,19 +52,20 @@ export const deskState = create<DeskState>()((set, get) => ({
   loaded: false,
   sessions: [],
   trainees: [],
-  next: { desk: null, secondLooks: null },
+  next: { due: null, done: null, secondLooks: null },
   refresh: async () => {
-    const [desk, secondLooks, trainees] = await Promise.all([
-      read('desk.sessions', { list: 'desk' }),
+    const [due, done, secondLooks, trainees] = await Promise.all([
+      read('desk.sessions', { list: 'due' }),
+      read('desk.sessions', { list: 'done' }),
       read('desk.sessions', { list: 'secondLooks' }),
       read('desk.trainees', {}),
     ]);
-    if (desk === null || secondLooks === null || trainees === null) return;
+    if (due === null || done === null || secondLooks === null || trainees === null) return;
     set({
       loaded: true,
-      sessions: newestFirst([...secondLooks.sessions, ...desk.sessions]),
+      sessions: newestFirst([...secondLooks.sessions, ...done.sessions, ...due.sessions]),
       trainees,
-      next: { desk: desk.next, secondLooks: secondLooks.next },
+      next: { due: due.next, done: done.next, secondLooks: secondLooks.next },
     });
   },
   refreshTrainees: async () => {
@@ -92,15 +97,16 @@ export const deskState = create<DeskState>()((set, get) => ({
     }),
 }));
 
-const isDue = (session: SessionSummary): number => (session.mark === '' || session.provisional ? 0 : 1);
+const waitsForClips = ({ clips }: SessionSummary): number => (clips === 0 ? 1 : 0);
 
-/** Sessions still without a whole grade come first, since they are what is due; within each, the most recent first. */
-export function dueFirst(sessions: readonly SessionSummary[]): readonly SessionSummary[] {
-  return [...sessions].sort(
-    (a, b) => isDue(a) - isDue(b) || b.date.localeCompare(a.date) || a.traineeName.localeCompare(b.traineeName),
-  );
-}
+/** What came first comes first, and what waits for its clips last. */
+const byArrival = (a: SessionSummary, b: SessionSummary): number =>
+  waitsForClips(a) - waitsForClips(b) || a.cameAt.localeCompare(b.cameAt) || a.id.localeCompare(b.id);
 
-/** Whether a session comes before another one, or stands beside it on the same day. */
-const isDueBefore = (a: SessionSummary, b: SessionSummary): boolean =>
-  isDue(a) < isDue(b) || (isDue(a) === isDue(b) && a.date >= b.date);
+/** The sessions with something to do, in the order they are done. */
+export const dueInOrder = (sessions: readonly SessionSummary[]): readonly SessionSummary[] =>
+  sessions.filter((session) => listOf(session) === 'due').sort(byArrival);
+
+/** Whether a session comes before another one of its list, or stands beside it on the same day. */
+const comesBefore = (list: DeskList, a: SessionSummary, b: SessionSummary): boolean =>
+  list === 'due' ? byArrival(a, b) <= 0 : a.date >= b.date;

@@ -28,5 +28,8 @@ export const jobsState = create<JobsState>()((set) => ({
   clearFinished: () => set(({ jobs }) => ({ jobs: jobs.filter((job) => !isOver(job) && job.state !== 'failed') })),
 }));
 
+/** Jobs that wait or run. */
+export const isUnderWay = ({ state }: Job): boolean => state === 'waiting' || state === 'running';
+
 /** Jobs somebody may want to see: still open, or failed. */
 export const isOpenJob = (job: Job): boolean => !isOver(job);

@@ -30,7 +30,9 @@ async function actAndRead(backend: Backend): Promise<void> {
 /** What the window asks when the desk opens. */
 async function openDesk(backend: Backend): Promise<void> {
   await Promise.all([
-    ask(backend, 'desk.sessions', { list: 'desk' }),
+    ask(backend, 'desk.sessions', { list: 'due' }),
+    ask(backend, 'desk.sessions', { list: 'done' }),
+    ask(backend, 'night.left', {}),
     ask(backend, 'desk.sessions', { list: 'secondLooks' }),
     ask(backend, 'desk.trainees', {}),
   ]);

@@ -39,6 +39,7 @@ import {
   removeNarration,
   startRendering,
 } from './narrations.ts';
+import { findNext, tellLeft } from './night.ts';
 import { markRep, moveEdge, removeRep } from './reps.ts';
 import { getReview, importReview, setPosition } from './reviews.ts';
 import { compareSecondLook, getSecondLook, startSecondLook } from './secondLook.ts';
@@ -130,6 +131,8 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'jobs.list': listAllJobs,
   'jobs.cancel': cancelJob,
   'jobs.retry': retryJob,
+  'night.next': findNext,
+  'night.left': tellLeft,
   'settings.get': getSettings,
   'settings.change': changeSettings,
   'narrations.get': getNarration,

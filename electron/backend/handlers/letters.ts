@@ -9,6 +9,7 @@ import { recordAct } from '../store/acts.ts';
 import type { Row } from '../store/changes.ts';
 import { inTransaction } from '../store/connection.ts';
 import { listLetterEdits, listSentLetters, type SentLetterRow } from '../store/letters.ts';
+import { readStanding, writeSent } from '../store/night.ts';
 import { findSession } from '../store/sessions.ts';
 import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
@@ -72,7 +73,9 @@ export const sendLetter: Handler<'letters.send'> = (context, { sessionId }) => {
   const library = context.library();
   const edition = editionOfSession(context, sessionId, { names: 'asWanted', to: 'writeLetter' });
   const row = inTransaction(library.writing, () => {
-    const sent = keepSent(library.writing, edition, new Date().toISOString());
+    const sentAt = new Date().toISOString();
+    const sent = keepSent(library.writing, edition, sentAt);
+    writeSent(library.writing, sessionId, sentAt, readStanding(library.writing, sessionId));
     recordAct(
       library.writing,
       { sessionId, actorName: actorName(library), kind: 'once' },

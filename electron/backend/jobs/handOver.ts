@@ -7,11 +7,12 @@ import { sentVersionOf } from '../documents/sentLetter.ts';
 import { type Delivered, deliverHandover } from '../handover/package/deliverHandover.ts';
 import { type KeptFile, keepFiles } from '../handover/package/handoverZip.ts';
 import { contentHash, type LibrarySource, librarySource } from '../handover/source/librarySource.ts';
-import { recordAct } from '../store/acts.ts';
+import { deriveAnew, recordAct } from '../store/acts.ts';
 import { inSnapshot, inTransaction } from '../store/connection.ts';
 import { type HandoverRow, insertDelivery, insertHandover, listHandovers } from '../store/handovers.ts';
 import { finishJob, type JobRow } from '../store/jobs.ts';
 import type { Library } from '../store/library.ts';
+import { readStanding, writeSent } from '../store/night.ts';
 import { assertWritable } from '../store/sessions.ts';
 import type { JobTools } from './queue.ts';
 
@@ -27,12 +28,13 @@ export async function handOver(
 ): Promise<void> {
   const library = context.library();
   assertWritable(library.reading, sessionId);
-  const { source, content } = inSnapshot(library.reading, () => {
+  const { source, content, stood } = inSnapshot(library.reading, () => {
     const asWanted = librarySource(context, sessionId, 'asWanted');
     const { names = asWanted.edition.names } = options;
     return {
       source: names === asWanted.edition.names ? asWanted : librarySource(context, sessionId, names),
       content: contentHash(asWanted),
+      stood: readStanding(library.reading, sessionId),
     };
   });
   const { names } = source.edition;
@@ -53,6 +55,7 @@ export async function handOver(
   );
   try {
     inTransaction(library.writing, () => {
+      writeSent(library.writing, sessionId, handedAt, stood);
       const row = same ?? keepRow(library, { source, content, delivered, kept });
       insertDelivery(library.writing, {
         job_id: job.id,
@@ -62,6 +65,7 @@ export async function handOver(
         bytes: delivered.bytes,
         failed: JSON.stringify(delivered.manifest.failed),
       });
+      deriveAnew(library.writing, sessionId);
       finishJob(library.writing, job.id, { sessionId, clipId: null });
     });
   } catch (error) {

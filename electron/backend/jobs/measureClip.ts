@@ -9,7 +9,7 @@ import { markMeasuredReps } from '../measure/measuredReps.ts';
 import { measureParts } from '../measure/measurementOfClip.ts';
 import { currentMethods } from '../measure/methods.ts';
 import { type RecordingOrder, recordMotion } from '../measure/recordMotion.ts';
-import { perform } from '../store/acts.ts';
+import { deriveAnew, perform } from '../store/acts.ts';
 import { inTransaction } from '../store/connection.ts';
 import { sessionsOfFootage } from '../store/footage.ts';
 import { findJob, finishJob, type JobRow } from '../store/jobs.ts';
@@ -51,7 +51,10 @@ export async function measureClip(
   const showing = footageId === null ? [] : sessionsOfFootage(library.reading, footageId);
   inTransaction(library.writing, () => {
     if (footageId !== null) writeRecordedParts(library.writing, footageId, clicks, recorded);
-    for (const id of showing) forgetContents(library.writing, findSession(library.writing, id).trainee_id);
+    for (const id of showing) {
+      forgetContents(library.writing, findSession(library.writing, id).trainee_id);
+      deriveAnew(library.writing, id);
+    }
     // The clip may have been taken out meanwhile; what was recorded waits for it.
     if (findJob(library.writing, job.id)?.clip_id !== clipId) return;
     putFirstReps(context, library, clipId);

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import type { SessionState } from '../../../engine/night/sessionState.ts';
 import type { SessionSummary } from '../../contract/desk.ts';
 import { posterClips } from './clips.ts';
 import { all, first, type Reading, run, type Writing } from './connection.ts';
@@ -16,6 +17,13 @@ export type KeptSummary = {
   readonly byHand: boolean;
   /** 0-1, mean over entries. */
   readonly coverage: number;
+  readonly state: SessionState;
+  /** When its first clip came; '' without clips. */
+  readonly cameAt: string;
+  /** How many of its clips have been measured. */
+  readonly measured: number;
+  /** About how many of its clips still have to be judged. */
+  readonly clipsLeft: number;
   readonly judgingSha256: string;
 };
 
@@ -37,14 +45,19 @@ type SummaryRow = {
   readonly provisional: number;
   readonly by_hand: number;
   readonly coverage: number;
-  readonly unfinished: number;
+  readonly state: SessionState;
+  readonly came_at: string;
+  readonly measured: number;
+  readonly clips_left: number;
+  readonly due: number;
   readonly judging_sha256: string;
 };
 
 const columns = `session.id, session.trainee_id, trainee.name AS trainee_name, session.title, session.date,
   session.created_at, session.second_look_of, session.read_only, session.rubric_version, session_summary.exercises,
   session_summary.clips, session_summary.flags, session_summary.mark, session_summary.score, session_summary.provisional,
-  session_summary.by_hand, session_summary.coverage, session_summary.unfinished, session_summary.judging_sha256`;
+  session_summary.by_hand, session_summary.coverage, session_summary.state, session_summary.came_at, session_summary.measured,
+  session_summary.clips_left, session_summary.due, session_summary.judging_sha256`;
 const itsSession = `CROSS JOIN session ON session.id = session_summary.session_id
   JOIN trainee ON trainee.id = session.trainee_id`;
 
@@ -52,9 +65,12 @@ const itsSession = `CROSS JOIN session ON session.id = session_summary.session_i
 export function writeSummary(writing: Writing, sessionId: string, kept: KeptSummary): void {
   run(
     writing,
-    `INSERT OR REPLACE INTO session_summary
+    `INSERT OR REPLACE INTO session_summary (session_id, trainee_id, date, created_at, second_look, read_only, exercises,
+         clips, flags, mark, score, provisional, by_hand, coverage, unfinished, last_act, rubric_version, judging_sha256,
+         content_sha256, state, came_at, measured, clips_left, due)
        SELECT id, trainee_id, date, created_at, second_look_of IS NOT NULL, read_only, ?, ?, ?, ?, ?, ?, ?, ?, ?,
-         (SELECT coalesce(max(act.id), 0) FROM act WHERE act.session_id = session.id), rubric_version, ?, NULL
+         (SELECT coalesce(max(act.id), 0) FROM act WHERE act.session_id = session.id), rubric_version, ?, NULL,
+         ?, ?, ?, ?, CASE WHEN second_look_of IS NOT NULL OR read_only = 1 THEN 0 ELSE ? END
        FROM session WHERE id = ?`,
     JSON.stringify(kept.exercises),
     kept.clips,
@@ -66,9 +82,17 @@ export function writeSummary(writing: Writing, sessionId: string, kept: KeptSumm
     kept.coverage,
     kept.mark === '' || kept.provisional ? 1 : 0,
     kept.judgingSha256,
+    kept.state,
+    kept.cameAt,
+    kept.measured,
+    kept.clipsLeft,
+    dueOf(kept),
     sessionId,
   );
 }
+
+/** Whether somebody waits for a session of one's own (1), or it waits for its clips (2). */
+const dueOf = ({ state, clips }: KeptSummary): 0 | 1 | 2 => (state === 'sent' ? 0 : clips > 0 ? 1 : 2);
 
 /** The summary as it is kept, for checks; undefined when the session has none. */
 export function readKeptSummary(reading: Reading, sessionId: string): KeptSummary | undefined {
@@ -84,13 +108,17 @@ export function findSummary(reading: Reading, folder: LibraryFolder, sessionId: 
   return row === undefined ? null : summaryOf(reading, folder, row);
 }
 
-/** Which sessions a list shows, and in which order: every session by day; the desk's, or second looks, the unfinished first; those with a grade that can be handed over. */
-export type SummaryList = 'newest' | 'desk' | 'secondLooks' | 'graded';
+/**
+ * Which sessions a list shows, and in which order: every session by day; those with something to do, what came first
+ * first; those with nothing to do, or second looks, the newest day first; those with a grade that can be handed over.
+ */
+export type SummaryList = 'newest' | 'due' | 'done' | 'secondLooks' | 'graded';
 
 /** Where the last page of a list ended: the sort key of its last row. */
-export type SummaryKey = readonly [unfinished: number, date: string, createdAt: string, sessionId: string];
+export type SummaryKey = readonly [due: number, dateOrCameAt: string, createdAt: string, sessionId: string];
 
-const beforeAll: SummaryKey = [2, '~', '~', '~'];
+const beforeAll: SummaryKey = [0, '~', '~', '~'];
+const beforeAllDue: SummaryKey = [0, '', '', ''];
 
 export type SummaryPage = {
   readonly sessions: readonly SessionSummary[];
@@ -106,17 +134,17 @@ export function readSummaryPage(
   folder: LibraryFolder,
   page: { readonly list: SummaryList; readonly after: SummaryKey | null; readonly limit: number },
 ): SummaryPage {
-  const [unfinished, date, createdAt, sessionId] = page.after ?? beforeAll;
-  const byDay = [date, createdAt, sessionId, page.limit + 1] as const;
-  const found =
-    page.list === 'newest' || page.list === 'graded'
-      ? all<SummaryRow>(reading, lists[page.list], ...byDay)
-      : all<SummaryRow>(reading, lists[page.list], unfinished, ...byDay);
+  const isDue = page.list === 'due';
+  const [due, date, createdAt, sessionId] = page.after ?? (isDue ? beforeAllDue : beforeAll);
+  const limit = page.limit + 1;
+  const found = isDue
+    ? all<SummaryRow>(reading, lists.due, due, date, sessionId, limit)
+    : all<SummaryRow>(reading, lists[page.list], date, createdAt, sessionId, limit);
   const rows = found.slice(0, page.limit);
   const last = found.length > page.limit ? rows.at(-1) : undefined;
   return {
     sessions: rows.map((row) => summaryOf(reading, folder, row)),
-    next: last === undefined ? null : [last.unfinished, last.date, last.created_at, last.id],
+    next: last === undefined ? null : [last.due, isDue ? last.came_at : last.date, last.created_at, last.id],
     rows: rows.map((row) => ({
       id: row.id,
       rubricVersion: row.rubric_version,
@@ -126,14 +154,12 @@ export function readSummaryPage(
 }
 
 // Named indexes: by the statistics of a small library, sorting all of it would look as good.
-const byUnfinished = (
+const nothingToDo = (
   secondLook: 0 | 1,
-): string => `SELECT ${columns} FROM session_summary INDEXED BY session_summary_desk ${itsSession}
-  WHERE session_summary.second_look = ${secondLook}
-    AND (session_summary.unfinished, session_summary.date, session_summary.created_at, session_summary.session_id)
-      < (?, ?, ?, ?)
-  ORDER BY session_summary.unfinished DESC, session_summary.date DESC, session_summary.created_at DESC,
-    session_summary.session_id DESC
+): string => `SELECT ${columns} FROM session_summary INDEXED BY session_summary_done ${itsSession}
+  WHERE session_summary.second_look = ${secondLook} AND session_summary.due = 0
+    AND (session_summary.date, session_summary.created_at, session_summary.session_id) < (?, ?, ?)
+  ORDER BY session_summary.date DESC, session_summary.created_at DESC, session_summary.session_id DESC
   LIMIT ?`;
 
 const lists: Readonly<Record<SummaryList, string>> = {
@@ -142,8 +168,12 @@ const lists: Readonly<Record<SummaryList, string>> = {
     JOIN trainee ON trainee.id = session.trainee_id
     WHERE (session.date, session.created_at, session.id) < (?, ?, ?)
     ORDER BY session.date DESC, session.created_at DESC, session.id DESC LIMIT ?`,
-  desk: byUnfinished(0),
-  secondLooks: byUnfinished(1),
+  due: `SELECT ${columns} FROM session_summary INDEXED BY session_summary_due ${itsSession}
+    WHERE session_summary.due > 0
+      AND (session_summary.due, session_summary.came_at, session_summary.session_id) > (?, ?, ?)
+    ORDER BY session_summary.due, session_summary.came_at, session_summary.session_id LIMIT ?`,
+  done: nothingToDo(0),
+  secondLooks: nothingToDo(1),
   graded: `SELECT ${columns} FROM session_summary INDEXED BY session_summary_graded ${itsSession}
     WHERE session_summary.mark <> '' AND session_summary.second_look = 0 AND session_summary.read_only = 0
       AND (session_summary.date, session_summary.created_at, session_summary.session_id) < (?, ?, ?)
@@ -197,6 +227,10 @@ function keptOf(row: SummaryRow): KeptSummary {
     provisional: row.provisional === 1,
     byHand: row.by_hand === 1,
     coverage: row.coverage,
+    state: row.state,
+    cameAt: row.came_at,
+    measured: row.measured,
+    clipsLeft: row.clips_left,
     judgingSha256: row.judging_sha256,
   };
 }

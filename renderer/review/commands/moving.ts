@@ -1,18 +1,12 @@
-import type { Result } from '../../../electron/contract/requests.ts';
 import { clipOf, entryOfClip } from '../../../engine/review/parts.ts';
 import type { CommandId } from '../../../engine/wording/english/desk/commands.ts';
 import type { ReasonId } from '../../../engine/wording/english/desk/reasons.ts';
-import { read } from '../../bridge/read.ts';
-import { statusState } from '../../bridge/statusState.ts';
 import { allOf, available, type Command, unavailable } from '../../commands/command.ts';
 import { named } from '../../commands/named.ts';
 import { frameOfMoment, repAtFrame, repFrames } from '../../player/repFrames.ts';
 import { tablesState } from '../../state/clipState.ts';
 import type { Column } from '../../state/cursorState.ts';
-import { dueFirst } from '../../state/deskState.ts';
 import { reviewState } from '../../state/reviewState.ts';
-import { screenState } from '../../state/screenState.ts';
-import { sayCommandPanels } from '../../words/sayCommandPanels.ts';
 import { sayReasons } from '../../words/sayReasons.ts';
 import { type CellMove, columnsOfClip, judgedAtStretchedEnd, moveCell, sameColumn } from '../model/columns.ts';
 import { playhead } from '../state/playerState.ts';
@@ -143,26 +137,3 @@ export const clipCommands: readonly Moving[] = [
   clipMove('previousClip', -1, 'Shift+PageUp', 'firstClip'),
   clipMove('nextClip', 1, 'Shift+PageDown', 'lastClip'),
 ];
-
-/** Opens the session that is due next after this one, in the order of the desk. */
-async function goToNextSession(sessionId: string): Promise<void> {
-  let after: string | null = null;
-  do {
-    const page: Result<'desk.sessions'> | null = await read('desk.sessions', { list: 'desk', after });
-    if (page === null) return;
-    const next = dueFirst(page.sessions).find(
-      ({ id, readOnly, coverage }) => id !== sessionId && !readOnly && coverage < 1,
-    );
-    if (next !== undefined) return screenState.getState().go({ kind: 'review', sessionId: next.id });
-    after = page.next;
-  } while (after !== null);
-  statusState.getState().tell(sayCommandPanels('noOtherSession'));
-}
-
-export const nextSession: Command<ReviewContext> = {
-  ...named('nextSession'),
-  group: 'anywhere',
-  keys: ['Shift+N'],
-  readOnly: 'allowed',
-  run: ({ sessionId }) => goToNextSession(sessionId),
-};

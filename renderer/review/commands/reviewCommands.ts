@@ -1,4 +1,5 @@
 import type { Command } from '../../commands/command.ts';
+import { nextToDo } from '../../commands/nightCommands.ts';
 import { handOver, historyCommands, letter } from '../../commands/sessionCommands.ts';
 import { playingCommands } from '../../player/playingCommands.ts';
 import { cover } from './covering.ts';
@@ -9,7 +10,7 @@ import { leftToJudgeCommands } from './leftToJudge.ts';
 import { lookingCommands } from './looking.ts';
 import { repChoiceCommands, repCommands } from './markingReps.ts';
 import { layerCommands, measuringCommands } from './measuring.ts';
-import { cellCommands, clipCommands, nextSession } from './moving.ts';
+import { cellCommands, clipCommands } from './moving.ts';
 import { repeatingCommands } from './repeating.ts';
 import type { ReviewContext } from './reviewContext.ts';
 import { setUp } from './settingUp.ts';
@@ -33,7 +34,7 @@ export const reviewCommands: readonly Command<ReviewContext>[] = [
   cover,
   ...lookingCommands,
   ...clipCommands,
-  nextSession,
+  nextToDo,
   ...historyCommands,
   letter,
   handOver,

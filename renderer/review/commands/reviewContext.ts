@@ -3,6 +3,7 @@ import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Clip, Entry } from '../../../engine/review/review.ts';
 import { type Availability, available, unavailable } from '../../commands/command.ts';
+import type { NightContext } from '../../commands/nightCommands.ts';
 import type { HistoryContext, SessionContext } from '../../commands/sessionCommands.ts';
 import type { PlayingContext } from '../../player/playingCommands.ts';
 import type { ClipMeasures, ClipTables } from '../../state/clipState.ts';
@@ -25,6 +26,7 @@ export type OnStage = {
 
 /** What the review tells its commands. Everything is as it is now, also after a command has waited for something. */
 export type ReviewContext = SessionContext &
+  NightContext &
   HistoryContext &
   PlayingContext & {
     readonly sessionId: string;

@@ -12,6 +12,7 @@ import { panelState, suggestionState } from '../state/panelState.ts';
 import { coverState, drawingState, setUpState } from '../state/pictureTools.ts';
 import { playerState, playhead } from '../state/playerState.ts';
 import { layersState, zoomState } from '../state/viewState.ts';
+import { goOnFromReview } from './goingOn.ts';
 import { isUnderWay, openMeasuring } from './measuring.ts';
 import type { OnStage, ReviewContext } from './reviewContext.ts';
 import { createTypeAhead } from './typeAhead.ts';
@@ -69,6 +70,7 @@ export function createReviewDesk(sessionId: string, focus: ReviewContext['focus'
     focus,
     typing: createTypeAhead(),
     saveDrafts,
+    goOn: () => goOnFromReview(context),
     setSpeed: (speed) => {
       playerState.setState({ speed });
       held.getState().player?.setSpeed(speed);

@@ -9,10 +9,10 @@ import { Field } from '../../base/fields.tsx';
 import { day } from '../../base/figures.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { type CommandPanel, history as historyCommand, keySheet } from '../../commands/everywhereCommands.ts';
+import { nextToDo } from '../../commands/nightCommands.ts';
 import { letter, redo, undo } from '../../commands/sessionCommands.ts';
 import { sayActionName } from '../../shared/sayActionName.ts';
 import { sayReviewHead } from '../../words/sayReviewHead.ts';
-import { nextSession } from '../commands/moving.ts';
 import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
 
 type ReviewHeadProps = {
@@ -62,7 +62,7 @@ export function ReviewHead({ review, history, secondLook, onDesk, onSession, onP
       >
         <History aria-hidden="true" />
       </button>
-      <ReviewButton command={nextSession} className="icon-button" shows="icon">
+      <ReviewButton command={nextToDo} className="icon-button" shows="icon">
         <CalendarClock aria-hidden="true" />
       </ReviewButton>
       <button

@@ -46,16 +46,15 @@ describe('the table of sessions', () => {
     ];
     render(<SessionTable sessions={sessions} onDropClips={() => {}} onAddClips={() => {}} />);
     const squat = shipped.exercises.find(({ id }) => id === 'back-squat')?.name;
-    expect(cellsOf(/Mira Holt/).slice(0, 7)).toEqual([
+    expect(cellsOf(/Mira Holt/).slice(0, 6)).toEqual([
+      'Judged',
       '4 Mar 2026',
       '',
       `${squat}, unknown-lift`,
       '2',
-      '3',
-      'B+ provisional set by hand',
-      '50%',
+      'B+ provisional set by hand50% looked at, 3 flags',
     ]);
-    expect(cellsOf(/Jo Berg/).slice(2, 7)).toEqual(['none yet', '2', '3', '–', '0%']);
+    expect(cellsOf(/Jo Berg/).slice(3, 6)).toEqual(['none yet', '2', '–0% looked at, 3 flags']);
     expect(rowOf(/Jo Berg/).textContent).toContain('Received, read only');
   });
 

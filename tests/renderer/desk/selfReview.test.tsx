@@ -13,7 +13,7 @@ import { summaryOf, traineeOf } from '../harness/summaries.ts';
 const myself = traineeOf({ name: 'Noor' });
 const answers = (mine: boolean) => ({
   'desk.sessions': ({ list }: { readonly list?: string }) => ({
-    sessions: mine && list === 'desk' ? [summaryOf({ traineeName: 'Noor', title: 'Lower body, week 3' })] : [],
+    sessions: mine && list === 'due' ? [summaryOf({ traineeName: 'Noor', title: 'Lower body, week 3' })] : [],
     next: null,
   }),
   'desk.trainees': () => [myself],

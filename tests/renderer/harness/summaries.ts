@@ -18,6 +18,10 @@ export const summaryOf = (change: Partial<SessionSummary> = {}): SessionSummary 
   secondLookOf: null,
   readOnly: false,
   coverage: 1,
+  state: 'judged',
+  cameAt: '2026-03-05T08:00:00.000Z',
+  measured: 2,
+  clipsLeft: 0,
   ...change,
 });
 

@@ -116,8 +116,11 @@ describe('a desk that speaks German', () => {
     expect(row.textContent).toContain('4. März 2026');
     expect(row.textContent).toContain('50\u00a0%');
     expect(screen.getByRole('button', { name: 'Einheit anlegen' })).toBeTruthy();
-    expect(screen.getByRole('combobox', { name: 'Sprache' })).toBeTruthy();
-    await userEvent.setup().click(screen.getByRole('button', { name: 'Athlet anlegen' }));
+    const user = userEvent.setup();
+    await user.click(screen.getByRole('button', { name: 'Einstellungen' }));
+    expect(await screen.findByRole('combobox', { name: 'Sprache' })).toBeTruthy();
+    await user.click(screen.getByRole('button', { name: 'Schließen' }));
+    await user.click(screen.getByRole('button', { name: 'Athlet anlegen' }));
     expect(screen.getByRole('combobox', { name: 'Ausrüstung' })).toBeTruthy();
     expect(inEnglish()).toEqual([]);
   });

@@ -33,7 +33,7 @@ export const commandButtons = {
   further: 'Zoom out',
   wholePicture: 'Whole picture',
   compare: 'Compare',
-  nextSession: 'Next session due',
+  nextSession: 'Next to do',
   undo: 'Undo',
   redo: 'Redo',
   letter: 'Letter',

@@ -17,7 +17,6 @@ export const commandPanels = {
   windowKey: 'The window itself uses {keys}; choose another key.',
   takenKey: '“{action}” already uses {keys}; change that first or choose another key.',
   usualTaken: '“{action}” now uses its usual key; change that first.',
-  noOtherSession: 'No other session is waiting: everything has been looked at.',
   reportSaved: 'Problem report saved: {path}',
 } as const;
 

@@ -69,7 +69,7 @@ export const commandWords = {
   pictureMenu: 'menu tools options layers speed list',
   previousClip: 'video set back',
   nextClip: 'video set on',
-  nextSession: 'queue waiting',
+  nextSession: 'queue waiting due tonight go on',
   undo: 'revert back',
   redo: 'again forward',
   letter: 'feedback report write text',

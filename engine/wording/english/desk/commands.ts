@@ -67,7 +67,7 @@ export const commands = {
   pictureMenu: 'More for the picture',
   previousClip: 'Previous clip',
   nextClip: 'Next clip',
-  nextSession: 'Open the next session due',
+  nextSession: 'Next to do: this session, then the next one due',
   undo: 'Undo',
   redo: 'Redo',
   letter: 'Write the letter',

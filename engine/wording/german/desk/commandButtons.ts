@@ -34,7 +34,7 @@ export const commandButtons: Readonly<Record<CommandButtonId, string>> = {
   further: 'Verkleinern',
   wholePicture: 'Ganzes Bild',
   compare: 'Vergleichen',
-  nextSession: 'Nächste fällige Einheit',
+  nextSession: 'Nächster Schritt',
   undo: 'Rückgängig',
   redo: 'Wiederherstellen',
   letter: 'Brief',

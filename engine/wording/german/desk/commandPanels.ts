@@ -18,6 +18,5 @@ export const commandPanels: Readonly<Record<CommandPanelId, string>> = {
   windowKey: '{keys} braucht das Fenster selbst; wähl eine andere Taste.',
   takenKey: '{keys} gehört schon zu „{action}“; ändere das zuerst oder wähl eine andere Taste.',
   usualTaken: 'Die übliche Taste gehört jetzt zu „{action}“; ändere das zuerst.',
-  noOtherSession: 'Es wartet keine andere Einheit: Alles ist angesehen.',
   reportSaved: 'Problembericht gespeichert: {path}',
 };

@@ -68,7 +68,7 @@ export const commandWords: Readonly<Record<CommandId, string>> = {
   pictureMenu: 'Menü Werkzeuge Optionen Ebenen Tempo Liste',
   previousClip: 'Video Satz zurück vorheriger',
   nextClip: 'Video Satz weiter',
-  nextSession: 'Training Warteschlange wartend Session',
+  nextSession: 'Training Warteschlange wartend Session fällig weiter',
   undo: 'zurück widerrufen undo',
   redo: 'wiederholen wieder vor redo',
   letter: 'Feedback Rückmeldung Bericht Text',

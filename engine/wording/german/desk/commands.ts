@@ -68,7 +68,7 @@ export const commands: Readonly<Record<CommandId, string>> = {
   pictureMenu: 'Mehr zum Bild',
   previousClip: 'Voriger Clip',
   nextClip: 'Nächster Clip',
-  nextSession: 'Nächste fällige Einheit öffnen',
+  nextSession: 'Nächster Schritt: diese Einheit, dann die nächste fällige',
   undo: 'Rückgängig',
   redo: 'Wiederherstellen',
   letter: 'Brief schreiben',

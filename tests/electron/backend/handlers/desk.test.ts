@@ -15,6 +15,7 @@ it('shows a session with its trainee, what it holds and its grade', async () => 
       ...line,
       ...{ exercises: ['back-squat'], clips: 1, posterClipIds: [clipId] },
       ...{ flags: 0, mark: '', provisional: false, byHand: false, secondLookOf: null, readOnly: false, coverage: 0 },
+      ...{ state: 'new', cameAt: expect.stringMatching(/^20/), measured: 0, clipsLeft: 1 },
     },
   ]);
 
@@ -23,7 +24,7 @@ it('shows a session with its trainee, what it holds and its grade', async () => 
     await ask(backend, 'ticks.set', { clipId, criterion: criterion.id, reps: 'set', fine: true });
   }
   const { sessions } = await ask(backend, 'desk.sessions', {});
-  expect(sessions[0]).toMatchObject({ mark: 'A+', provisional: false, coverage: 1 });
+  expect(sessions[0]).toMatchObject({ mark: 'A+', provisional: false, coverage: 1, state: 'judged', clipsLeft: 0 });
 });
 
 it('puts the newest day first', async () => {
@@ -34,7 +35,7 @@ it('puts the newest day first', async () => {
   expect(sessions.map((session) => session.date)).toEqual(['2026-05-01', '2026-03-04', '2026-01-31']);
 });
 
-it('gives each session once, page after page, the unfinished first', async () => {
+it('gives each session once, page after page, what somebody waits for before what waits for its clips', async () => {
   const backend = await newLibrary();
   const { sessionId, traineeId, clipId } = await sessionWithClips(backend);
   for (let day = 1; day <= 7; day += 1) await ask(backend, 'sessions.add', { traineeId, date: `2026-05-0${day}` });
@@ -44,7 +45,7 @@ it('gives each session once, page after page, the unfinished first', async () =>
     await ask(backend, 'ticks.set', { clipId, criterion: criterion.id, reps: 'set', fine: true });
   }
   const { sessionId: look } = await ask(backend, 'secondLook.start', { sessionId });
-  const all = async (list: 'desk' | 'newest' | 'secondLooks') => {
+  const all = async (list: 'due' | 'done' | 'newest' | 'secondLooks') => {
     const found: (readonly [string, string])[] = [];
     let after: string | null = null;
     do {
@@ -57,8 +58,12 @@ it('gives each session once, page after page, the unfinished first', async () =>
     return found;
   };
   const days = [7, 7, 6, 5, 4, 3, 2, 1].map((day) => `2026-05-0${day}`);
-  expect((await all('desk')).map(([, date]) => date)).toEqual([...days, '2026-03-04']);
-  expect((await all('desk')).at(-1)?.[0]).toBe(sessionId);
+  expect((await all('due')).map(([, date]) => date).sort()).toEqual(['2026-03-04', ...days].sort());
+  expect((await all('due'))[0]?.[0]).toBe(sessionId);
+  expect(await all('done')).toEqual([]);
+  await ask(backend, 'letters.send', { sessionId });
+  expect((await all('due')).map(([, date]) => date).sort()).toEqual([...days].sort());
+  expect(await all('done')).toEqual([[sessionId, '2026-03-04']]);
   expect((await all('newest')).map(([, date]) => date)).toEqual([...days, '2026-03-04', '2026-03-04']);
   expect(await all('secondLooks')).toEqual([[look, '2026-03-04']]);
   expect(await ask(backend, 'desk.session', { sessionId: look })).toMatchObject({ id: look, secondLookOf: sessionId });

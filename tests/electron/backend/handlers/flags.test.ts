@@ -103,7 +103,8 @@ it('answers for a flag that is gone', async () => {
 });
 
 it('keeps a plain note, which names no fault and counts for nothing, and makes it a flag when it gets a severity', async () => {
-  const grade = async () => (await ask(backend, 'desk.sessions', { list: 'desk', after: null })).sessions[0]?.coverage;
+  const grade = async () =>
+    (await ask(backend, 'desk.sessions', { list: 'newest', after: null })).sessions[0]?.coverage;
   const before = await grade();
   const { flagId } = await ask(backend, 'flags.add', {
     ...{ clipId, criterion: 'depth', severity: null, fault: 'shortOfDepth', reps: [2], frame: 200, note: 'belt on' },

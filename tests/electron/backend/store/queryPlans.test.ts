@@ -12,7 +12,7 @@ import type { CheckedParams, Params, RequestName } from '../../../../electron/co
 import { appFolder, preparedLibrary } from '../workbench.ts';
 
 /** Everything that is read whole by a request that says so: one row, or a list that a person sees whole. */
-const readWhole: ReadonlySet<string> = new Set(['library', 'trainee', 'job']);
+const readWhole: ReadonlySet<string> = new Set(['library', 'setting', 'trainee', 'job']);
 
 /** The context of handlers without a queue of jobs: what is put in line stays there. */
 function contextOn(library: Library): Context {
@@ -65,10 +65,12 @@ it('runs no query that grows with the library, whatever a screen asks', async ()
   await ask('trainees.names', { traineeId, names: 'first' });
   await ask('trainees.update', { traineeId, units: 'lb' });
   await ask('secondLook.start', { sessionId });
-  for (const list of ['newest', 'desk', 'secondLooks'] as const)
+  for (const list of ['newest', 'due', 'done', 'secondLooks'] as const)
     await ask('desk.sessions', { list, after: null, limit: 30 });
   await ask('handover.sessions', { after: null, limit: 30 });
   await ask('desk.session', { sessionId });
+  await ask('night.next', { after: sessionId });
+  await ask('night.left', {});
   await ask('desk.trainees', {});
   await ask('trainees.history', { traineeId });
   await ask('review.get', { sessionId });
