@@ -1,9 +1,10 @@
 import * as v from 'valibot';
 import { viewSchema } from '../../engine/exercises/exercise.ts';
+import { brightnessSchema, cropSchema, turns } from '../../engine/framing/framing.ts';
 import { messageSchema } from '../../engine/message/message.ts';
 import { frameTableSchema } from '../../engine/time/frameTable.ts';
 import { act, host, read } from './kinds.ts';
-import { filePath, id, isoDate, name, none } from './shapes.ts';
+import { filePath, frame, id, isoDate, name, none } from './shapes.ts';
 
 /** What the player needs to know of a clip, beside the review. */
 export const clipMediaSchema = v.strictObject({
@@ -14,6 +15,7 @@ export const clipMediaSchema = v.strictObject({
   trouble: v.nullable(messageSchema),
   /** Plays from a proxy: the original's codec is not playable in the window. */
   proxy: v.boolean(),
+  /** Size of the upright picture, turned as the coach turned it. */
   width: v.number(),
   height: v.number(),
   durationUs: v.number(),
@@ -47,6 +49,35 @@ export const clipRequests = {
     result: v.strictObject({ jobIds: v.array(id) }),
   }),
   'clips.update': act({ params: v.strictObject({ clipId: id, change: clipChange }), result: none }),
+  /**
+   * Changes how the picture is shown, here and in what leaves. `crop` is told in pixels of the picture as it is turned afterwards; null
+   * = all of it.
+   */
+  'clips.frame': act({
+    params: v.strictObject({
+      clipId: id,
+      change: v.strictObject({
+        turnDeg: v.optional(v.picklist(turns)),
+        mirrored: v.optional(v.boolean()),
+        crop: v.optional(v.nullable(cropSchema)),
+        brightness: v.optional(brightnessSchema),
+      }),
+    }),
+    result: none,
+  }),
+  /** Shows some frames of the footage alone; null = all of it. */
+  'clips.trim': act({
+    params: v.strictObject({
+      clipId: id,
+      section: v.nullable(v.strictObject({ firstFrame: frame, lastFrame: frame })),
+    }),
+    result: none,
+  }),
+  /** Makes several clips of one, each of a part of the same footage; each cut is the first frame of a part. Gives their ids in order. */
+  'clips.split': act({
+    params: v.strictObject({ clipId: id, cuts: v.pipe(v.array(frame), v.minLength(1), v.maxLength(50)) }),
+    result: v.strictObject({ clipIds: v.array(id) }),
+  }),
   'clips.remove': act({ params: v.strictObject({ clipId: id }), result: none }),
   'clips.frameTable': read({
     params: v.strictObject({ clipId: id }),

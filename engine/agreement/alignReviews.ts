@@ -5,6 +5,9 @@ const sameId = (one: { readonly id: string }, other: { readonly id: string }): b
 const sameFile = (one: Clip, other: Clip): boolean =>
   one.facts?.sha256 !== undefined && one.facts.sha256 === other.facts?.sha256;
 
+const sameSection = (one: Clip, other: Clip): boolean =>
+  one.section?.from.frame === other.section?.from.frame && one.section?.to.frame === other.section?.to.frame;
+
 /** Not known to be different files; then only their order tells them apart. */
 const maybeSameFile = (one: Clip, other: Clip): boolean =>
   one.facts?.sha256 === undefined || other.facts?.sha256 === undefined;
@@ -15,7 +18,13 @@ const sharesFile = (one: Entry, other: Entry): boolean =>
   one.clips.some((clip) => other.clips.some((another) => sameFile(clip, another)));
 
 function renamed(entry: Entry, like: Entry): Entry {
-  const pairs = pairUp(entry.clips, like.clips, [sameId, sameFile, maybeSameFile]);
+  const pairs = pairUp(entry.clips, like.clips, [
+    sameId,
+    // Several sets may be parts of one file.
+    (clip, other) => sameFile(clip, other) && sameSection(clip, other),
+    sameFile,
+    maybeSameFile,
+  ]);
   const names = new Map([...pairs].map(([clip, other]) => [clip.id, other.id]));
   const named = <T extends { readonly clip: string }>(remark: T): T[] => {
     const name = names.get(remark.clip);

@@ -99,12 +99,16 @@ export function withFootage(edition: Edition, { facts, measures }: Footage): Edi
 }
 
 /**
- * The same edition with its moments told by other clocks: `retime` moves them, and nothing else, and the clips of both have the same
- * frames. It is graded as before.
+ * The same edition with its moments told by other clocks: `retime` moves them, and nothing else; `measures` are told by those clocks
+ * too. It is graded as before.
  */
-export function withClocks(edition: Edition, retime: (review: Review) => Review): Edition {
+export function withClocks(
+  edition: Edition,
+  retime: (review: Review) => Review,
+  measures: Edition['measures'] = edition.measures,
+): Edition {
   const { source, grade } = edition;
-  return assemble({ ...source, review: retime(source.review), measures: edition.measures }, { grade });
+  return assemble({ ...source, review: retime(source.review), measures }, { grade });
 }
 
 /** `made` holds what another edition of the same judgement has made already. */

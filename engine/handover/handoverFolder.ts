@@ -1,5 +1,7 @@
 import type { SessionNotices } from '../edition/notices.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
+import type { SeenPart } from '../framing/picturePlaces.ts';
+import type { FrameRange } from '../framing/section.ts';
 import type { LetterPlan } from '../letter/letterPlan.ts';
 import type { SetMeasurement } from '../motion/measurement.ts';
 import type { CameraPath } from '../recording/recording.ts';
@@ -20,8 +22,10 @@ export type ClipInFolder = {
   readonly table: FrameTable;
   /** The clip's clock at each of those frames, in microseconds, where the file has a time of its own. */
   readonly clockUs?: readonly number[] | null;
-  /** Size of the upright picture. */
+  /** Size of the picture. */
   readonly shown: { readonly width: number; readonly height: number };
+  /** Where its frames and its picture lie in the footage, of which the rest tells; without it they are the footage's. */
+  readonly from?: { readonly footage: FrameTable; readonly range: FrameRange; readonly part: SeenPart };
   readonly measurement: SetMeasurement | null;
   /** How the camera moved, where that was taken out of the measures; null = it stood still. */
   readonly camera: CameraPath | null;

@@ -1,3 +1,5 @@
+import { type SeenPart, seenPoint } from '../framing/picturePlaces.ts';
+import { type FrameRange, nearestIn } from '../framing/section.ts';
 import { ontoFirst, steadied } from '../motion/camera/cameraPath.ts';
 import { inverseOf } from '../motion/camera/similarity.ts';
 import type { SetMeasurement } from '../motion/measurement.ts';
@@ -43,6 +45,37 @@ function matrixOnto(camera: CameraPath, frame: number): PathMatrix {
 function pointOnFirst(camera: CameraPath | null, frame: number, seen: PointPx): PathPoint {
   const { xPx, yPx } = steadied(camera, frame, seen);
   return [roundedPx(xPx), roundedPx(yPx)];
+}
+
+/** What is seen of a picture over some frames of its footage. */
+export type PartOfFootage = { readonly range: FrameRange; readonly part: SeenPart };
+
+/** The path in what is seen of the picture, over the frames that are shown. */
+export function pathInPart({ reps, points, ontoFrame }: LoadPath, { range, part }: PartOfFootage): LoadPath {
+  const { firstFrame, lastFrame } = range;
+  const own = (frame: number) => nearestIn(range, frame) - firstFrame;
+  const shown = <T>(items: readonly T[]) => items.slice(firstFrame, lastFrame + 1);
+  return {
+    reps: reps
+      .filter(([first, last]) => last >= firstFrame && first <= lastFrame)
+      .map(([first, last]) => [own(first), own(last)]),
+    points: shown(points).map((point) => {
+      if (point === null) return null;
+      const { x, y } = seenPoint(part, { x: point[0], y: point[1] });
+      return [roundedPx(x), roundedPx(y)];
+    }),
+    ontoFrame: ontoFrame && shown(ontoFrame).map((matrix) => matrixInPart(matrix, part)),
+  };
+}
+
+/** The same map of places in what is seen: what is seen is brought back, mapped, and seen again. */
+function matrixInPart([a, b, c, d, e, f]: PathMatrix, { left, top, right, mirrored }: SeenPart): PathMatrix {
+  const [sense, shiftX, shiftY] = [mirrored ? -1 : 1, mirrored ? right : -left, -top];
+  return [
+    ...([a, sense * b, sense * c, d] as const),
+    roundedPx(shiftX - a * shiftX - sense * c * shiftY + sense * e),
+    roundedPx(shiftY - sense * b * shiftX - d * shiftY + f),
+  ];
 }
 
 /** The path of what was measured; null where no rep was. */

@@ -1,4 +1,5 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
+import { seenPoint } from '../framing/picturePlaces.ts';
 import { timedNotes } from '../notes/timedNotes.ts';
 import type { Clip, Review } from '../review/review.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
@@ -7,7 +8,7 @@ import { browserSeekUs, frameAtUs, frameEndUs, frameStartUs } from '../time/fram
 import type { FrameTable } from '../time/frameTable.ts';
 import { momentUs } from '../time/moment.ts';
 import type { ClipInFolder } from './handoverFolder.ts';
-import { type LoadPath, loadPathOf, type PathPoint, roundedPx } from './loadPath.ts';
+import { type LoadPath, loadPathOf, type PathPoint, pathInPart, roundedPx } from './loadPath.ts';
 import { type NearSide, nearSideAngles, nearSideJoints } from './nearSide.ts';
 
 /** A stretch of the clip with what it is called, in media seconds. */
@@ -89,17 +90,25 @@ function repStretches(clip: Clip, table: FrameTable, name: (rep: number) => stri
   });
 }
 
-function bodyOf(body: ClipInFolder['body'], table: FrameTable): ClipData['body'] {
+function pathOf({ measurement, camera, table, from }: ClipInFolder): LoadPath | null {
+  if (measurement === null) return null;
+  const path = loadPathOf(measurement, camera, from?.footage ?? table);
+  return from === undefined ? path : path && pathInPart(path, from);
+}
+
+function bodyOf({ body, table, from }: ClipInFolder): ClipData['body'] {
   if (body === null) return null;
   const inFrame = (seen: NearSide | null): BodyOfFrame | null =>
     seen && {
       joints: nearSideJoints.map((joint) => {
-        const point = seen[joint];
+        const joined = seen[joint];
+        const point = joined && from ? seenPoint(from.part, joined) : joined;
         return point && [roundedPx(point.x), roundedPx(point.y)];
       }),
       deg: nearSideAngles.map(({ angle }) => seen[angle] && roundedPx(seen[angle])),
     };
-  return table.ticks.map((_, frame) => inFrame(body(frame)));
+  const firstFrame = from?.range.firstFrame ?? 0;
+  return table.ticks.map((_, frame) => inFrame(body(firstFrame + frame)));
 }
 
 /** What the script knows of a clip; `rows` are its remarks. */
@@ -122,7 +131,7 @@ export function clipData(
       text: lines.join('\n'),
     })),
     reps: repStretches(clip, table, (rep) => say('inReps', { count: 1, reps: rep })),
-    loadPath: inFolder.measurement && loadPathOf(inFolder.measurement, inFolder.camera, table),
-    body: bodyOf(inFolder.body, table),
+    loadPath: pathOf(inFolder),
+    body: bodyOf(inFolder),
   };
 }

@@ -3,6 +3,7 @@ import type { Exercise } from '../exercises/exercise.ts';
 import {
   drawingTroubles,
   flagTroubles,
+  framingTroubles,
   type JudgementSite,
   momentTrouble,
   repTroubles,
@@ -70,6 +71,7 @@ function* clipTroubles(clip: Clip, path: string): Generator<Trouble> {
   }
   yield* repTroubles(clip, path);
   yield* drawingTroubles(clip, path);
+  yield* framingTroubles(clip, path);
 }
 
 function* entryTroubles(

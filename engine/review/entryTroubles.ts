@@ -1,4 +1,5 @@
 import type { Exercise } from '../exercises/exercise.ts';
+import { turnedSize } from '../framing/picturePlaces.ts';
 import type { CriterionId, Rubric } from '../rubric/rubric.ts';
 import type { Moment } from '../time/moment.ts';
 import { compareMoments, endOfClipUs, repIndices } from './parts.ts';
@@ -142,4 +143,28 @@ export function* drawingTroubles(clip: Clip, clipPath: string): Generator<Troubl
       yield { path, what: 'is a plumb that isn’t vertical: give both points the same x, or make it a line' };
     }
   }
+}
+
+/** A section outside of its footage or that ends before it begins, and a part of the picture that isn't there. */
+export function* framingTroubles(clip: Clip, clipPath: string): Generator<Trouble> {
+  const { section, framing, facts } = clip;
+  if (section !== undefined) {
+    for (const name of ['from', 'to'] as const) {
+      const outside = momentTrouble(section[name], clip, `${clipPath}.section.${name}`);
+      if (outside !== null) yield outside;
+    }
+    if (section.from.frame > section.to.frame || section.from.ticks > section.to.ticks) {
+      yield { path: `${clipPath}.section`, what: 'ends before it begins: put its frames in order' };
+    }
+  }
+  const crop = framing?.crop ?? null;
+  if (facts === undefined || crop === null || framing === undefined) return;
+  const asHeld = turnedSize(facts, facts.rotationDeg);
+  const { width, height } = turnedSize(asHeld, framing.turnDeg);
+  // Pixels that are not square make the picture wider than the file says.
+  if (crop.leftPx < 2 * width && crop.topPx < 2 * height && width > 0) return;
+  yield {
+    path: `${clipPath}.framing.crop`,
+    what: `lies outside of the picture of ${width} × ${height} pixels: correct it`,
+  };
 }

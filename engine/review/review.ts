@@ -1,6 +1,8 @@
 import * as v from 'valibot';
 import { equipmentSchema } from '../exercises/equipment.ts';
 import { goalSchema, viewSchema } from '../exercises/exercise.ts';
+import { framingSchema } from '../framing/framing.ts';
+import { sectionSchema } from '../framing/section.ts';
 import type { Message } from '../message/message.ts';
 import { setUpSchema } from '../recording/setUp.ts';
 import { criterionIdSchema, severitySchema } from '../rubric/rubric.ts';
@@ -92,6 +94,10 @@ export const clipSchema = v.strictObject({
   drawings: v.optional(v.pipe(v.array(drawingSchema), v.maxLength(mostDrawings))),
   /** What was stated about the clip so that it can be measured. */
   setUp: v.optional(setUpSchema),
+  /** How the picture is shown; absent: as filmed. */
+  framing: v.optional(framingSchema),
+  /** The stretch of the footage that the clip shows; absent: all of it. Frames keep the footage's own numbers. */
+  section: v.optional(sectionSchema),
 });
 export type Clip = v.InferOutput<typeof clipSchema>;
 

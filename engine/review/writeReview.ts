@@ -1,3 +1,4 @@
+import { asFilmed, type Framing, isAsFilmed } from '../framing/framing.ts';
 import type { PointPx } from '../recording/recording.ts';
 import type { SetUp } from '../recording/setUp.ts';
 import { type Plan, type PlannedSet, runsOfSets } from './plan.ts';
@@ -37,7 +38,24 @@ const tidyClip = (clip: Clip) => ({
     to: tidyMoment(drawing.to),
   })),
   setUp: clip.setUp && tidySetUp(clip.setUp),
+  framing: clip.framing && tidyFraming(clip.framing),
+  section: clip.section && { from: tidyMoment(clip.section.from), to: tidyMoment(clip.section.to) },
 });
+
+/** What is as filmed is left out; nothing at all where all of it is. */
+function tidyFraming(framing: Framing) {
+  if (isAsFilmed(framing)) return undefined;
+  const { turnDeg, mirrored, crop, brightness } = framing;
+  return {
+    turnDeg: turnDeg === asFilmed.turnDeg ? undefined : turnDeg,
+    mirrored: mirrored ? true : undefined,
+    crop:
+      crop === null
+        ? undefined
+        : { leftPx: crop.leftPx, topPx: crop.topPx, widthPx: crop.widthPx, heightPx: crop.heightPx },
+    brightness: brightness === asFilmed.brightness ? undefined : brightness,
+  };
+}
 
 const tidyPoint = ({ xPx, yPx }: PointPx) => ({ xPx, yPx });
 

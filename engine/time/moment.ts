@@ -1,12 +1,16 @@
 import * as v from 'valibot';
 import type { TimeBase } from './frameTable.ts';
 
+/** A frame of a clip's table with its time. */
+export const exactMomentSchema = v.strictObject({
+  frame: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(10_000_000)),
+  ticks: v.pipe(v.number(), v.safeInteger()),
+});
+export type ExactMoment = v.InferOutput<typeof exactMomentSchema>;
+
 /** A moment of a clip: a frame of its table (exact), or media seconds where no table is known. */
 export const momentSchema = v.union([
-  v.strictObject({
-    frame: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(10_000_000)),
-    ticks: v.pipe(v.number(), v.safeInteger()),
-  }),
+  exactMomentSchema,
   v.strictObject({ seconds: v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(86_400)) }),
 ]);
 export type Moment = v.InferOutput<typeof momentSchema>;

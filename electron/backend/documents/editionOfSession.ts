@@ -1,4 +1,5 @@
 import { type Edition, editionOf } from '../../../engine/edition/edition.ts';
+import { onSectionClocks } from '../../../engine/edition/sectionClock.ts';
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
@@ -25,13 +26,15 @@ type Asked = {
   readonly names: NameMode | 'asWanted';
   /** Whether a letter is written of it: the sheet needs neither the sessions before nor the coach's own words. */
   readonly to: 'writeLetter' | 'tellSheet';
+  /** `footage`: times are those of the footage, also of a clip that shows a section of it; as the clips play without it. */
+  readonly clocks?: 'footage';
 };
 
 /**
  * A session to write documents of, read at one moment, without what was measured. Throws `not-found`, and `conflict` for
  * the letter of a second look.
  */
-export function editionOfSession(context: Context, sessionId: string, { names, to }: Asked): SessionEdition {
+export function editionOfSession(context: Context, sessionId: string, { names, to, clocks }: Asked): SessionEdition {
   const { reading } = context.library();
   return inSnapshot(reading, () => {
     const session = findSession(reading, sessionId);
@@ -47,7 +50,8 @@ export function editionOfSession(context: Context, sessionId: string, { names, t
         earlier: earlierReviews(context, reading, session),
       }),
     });
-    return { sessionId, edition, actId: newestAct(reading, sessionId) };
+    const told = clocks === 'footage' ? edition : onSectionClocks(edition);
+    return { sessionId, edition: told, actId: newestAct(reading, sessionId) };
   });
 }
 

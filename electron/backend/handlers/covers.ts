@@ -15,9 +15,10 @@ import type { Reading } from '../store/connection.ts';
 import { coverColumns, coverOf, findCover, listCovers, nextCoverOrdinal } from '../store/covers.ts';
 import { findFootage } from '../store/footage.ts';
 import { readFrameTable } from '../store/frameTables.ts';
+import { uprightOf } from '../store/framing.ts';
 import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
-import { exactMoment } from './judging.ts';
+import { exactMoment, footageMoment } from './judging.ts';
 
 export const addCover: Handler<'covers.add'> = (context, { clipId, cover: asked, look }) => {
   const { reading } = context.library();
@@ -58,8 +59,8 @@ export const updateCover: Handler<'covers.update'> = (context, { coverId, change
     firstFrame: asked.firstFrame ?? before.firstFrame,
     lastFrame: asked.lastFrame ?? before.lastFrame,
   };
-  exactMoment(reading, clip, cover.firstFrame);
-  exactMoment(reading, clip, cover.lastFrame);
+  footageMoment(reading, clip, cover.firstFrame);
+  footageMoment(reading, clip, cover.lastFrame);
   if (cover.lastFrame < cover.firstFrame) {
     throw new ProblemError('conflict', 'coverEndsEarly');
   }
@@ -133,6 +134,6 @@ function assertInPicture(
 ): void {
   exactMoment(reading, clip, frame);
   const footage = clip.footage_id === null ? undefined : findFootage(reading, clip.footage_id);
-  if (footage && meetsPicture(box, { width: footage.shown_width, height: footage.shown_height })) return;
+  if (footage && meetsPicture(box, uprightOf(footage, clip))) return;
   throw new ProblemError('bad-request', 'coverOutside');
 }

@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { type Edition, withFootage } from '../../../engine/edition/edition.ts';
+import { onSectionClocks } from '../../../engine/edition/sectionClock.ts';
 import { showsStills } from '../../contract/documents.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
 import type { Context } from '../context/context.ts';
@@ -55,13 +56,16 @@ async function whatToRender(
   if (stills && showsStills(document, format)) {
     const source = librarySource(context, sessionId, 'asWanted');
     const work = { signal: new AbortController().signal, report: () => undefined };
-    return { edition: source.edition, ...(await seenInClips(await context.mediaTools(), source, { stills }, work)) };
+    return {
+      edition: onSectionClocks(source.edition),
+      ...(await seenInClips(await context.mediaTools(), source, { stills }, work)),
+    };
   }
   const to = document === 'letter' ? 'writeLetter' : 'tellSheet';
-  const { edition } = editionOfSession(context, sessionId, { names: 'asWanted', to });
+  const { edition } = editionOfSession(context, sessionId, { names: 'asWanted', to, clocks: 'footage' });
   const measured =
     document === 'sheet'
       ? withFootage(edition, { facts: new Map(), measures: measuresOf(context, edition.review) })
       : edition;
-  return { edition: measured, stills: new Map(), failed: [] };
+  return { edition: onSectionClocks(measured), stills: new Map(), failed: [] };
 }

@@ -17,7 +17,7 @@ import { readFrameTable } from '../store/frameTables.ts';
 import { listReps, repOf } from '../store/reps.ts';
 import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
-import { exactMoment } from './judging.ts';
+import { footageMoment } from './judging.ts';
 
 export const addDrawing: Handler<'drawings.add'> = (context, { clipId, drawn, frame, lastFrame }) => {
   const { reading } = context.library();
@@ -26,8 +26,8 @@ export const addDrawing: Handler<'drawings.add'> = (context, { clipId, drawn, fr
   if (listDrawings(reading, clipId).length >= mostDrawings) {
     throw new ProblemError('conflict', 'drawingsFull', { clip: clip.name, most: mostDrawings });
   }
-  const from = exactMoment(reading, clip, frame);
-  const to = exactMoment(reading, clip, lastFrame ?? usualLast(reading, clip, frame));
+  const from = footageMoment(reading, clip, frame);
+  const to = footageMoment(reading, clip, lastFrame ?? usualLast(reading, clip, frame));
   assertOrder(from, to);
   const id = randomUUID();
   return actOnSession(context, clip.session_id, (changes) => {
@@ -49,8 +49,8 @@ export const updateDrawing: Handler<'drawings.update'> = (context, { drawingId, 
   const clip = findClip(reading, row.clip_id);
   const before = drawingOf(row);
   if (change.drawn) assertVertical(change.drawn);
-  const from = change.firstFrame === undefined ? before.from : exactMoment(reading, clip, change.firstFrame);
-  const to = change.lastFrame === undefined ? before.to : exactMoment(reading, clip, change.lastFrame);
+  const from = change.firstFrame === undefined ? before.from : footageMoment(reading, clip, change.firstFrame);
+  const to = change.lastFrame === undefined ? before.to : footageMoment(reading, clip, change.lastFrame);
   assertOrder(from, to);
   return actOnSession(context, clip.session_id, (changes) => {
     changes.update(

@@ -8,6 +8,7 @@ import { previewDocument, writeDocument } from './documents.ts';
 import { addDrawing, removeDrawing, updateDrawing } from './drawings.ts';
 import { addEntry, removeEntry, updateEntry } from './entries.ts';
 import { addFlag, removeFlag, updateFlag } from './flags.ts';
+import { frameClip } from './framing.ts';
 import { getGrade, overrideGrade } from './grades.ts';
 import type { Handler } from './handler.ts';
 import { getToHandOver, listHandedOver, listToHandOver, startHandover, writeKept } from './handover.ts';
@@ -43,6 +44,7 @@ import { findNext, tellLeft } from './night.ts';
 import { markRep, moveEdge, removeRep } from './reps.ts';
 import { getReview, importReview, setPosition } from './reviews.ts';
 import { compareSecondLook, getSecondLook, startSecondLook } from './secondLook.ts';
+import { splitClip, trimClip } from './sections.ts';
 import { addSession, discardSession, rejudgeSession, updateSession } from './sessions.ts';
 import { changeSettings, getSettings } from './settings.ts';
 import { acceptSuggestion, dismissSuggestion } from './suggestions.ts';
@@ -70,6 +72,9 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'entries.remove': removeEntry,
   'clips.import': importClips,
   'clips.update': updateClip,
+  'clips.frame': frameClip,
+  'clips.trim': trimClip,
+  'clips.split': splitClip,
   'clips.remove': removeClip,
   'clips.frameTable': getFrameTable,
   'review.get': getReview,

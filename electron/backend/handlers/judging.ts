@@ -2,12 +2,13 @@ import { type Catalogue, faultsFor, findExercise } from '../../../engine/exercis
 import type { Exercise, Fault } from '../../../engine/exercises/exercise.ts';
 import type { Reps } from '../../../engine/review/review.ts';
 import { criterionName } from '../../../engine/sheet/flagRows.ts';
-import type { Moment } from '../../../engine/time/moment.ts';
+import type { ExactMoment } from '../../../engine/time/moment.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import type { ClipRow } from '../store/clips.ts';
 import type { Reading } from '../store/connection.ts';
 import { readFrameTicks } from '../store/frameTables.ts';
+import { sectionOf } from '../store/framing.ts';
 import { listReps } from '../store/reps.ts';
 import { findSession } from '../store/sessions.ts';
 
@@ -46,8 +47,17 @@ export function knownFault(
   });
 }
 
-/** A frame of a clip as an exact moment. Throws `conflict` when the clip has no such frame. */
-export function exactMoment(reading: Reading, clip: ClipRow, frame: number): Moment & { readonly frame: number } {
+/** A frame that a clip shows as an exact moment. Throws `conflict` when the clip has no such frame, or its section leaves it out. */
+export function exactMoment(reading: Reading, clip: ClipRow, frame: number): ExactMoment {
+  const section = sectionOf(clip);
+  if (section === null || (frame >= section.from.frame && frame <= section.to.frame)) {
+    return footageMoment(reading, clip, frame);
+  }
+  throw new ProblemError('conflict', 'frameOutsideSection', { clip: clip.name, frame });
+}
+
+/** A frame of a clip's footage as an exact moment, also outside of its section. Throws `conflict` when there is no such frame. */
+export function footageMoment(reading: Reading, clip: ClipRow, frame: number): ExactMoment {
   const ticks = clip.footage_id === null ? undefined : readFrameTicks(reading, clip.footage_id, frame);
   if (ticks !== undefined) return { frame, ticks };
   throw new ProblemError('conflict', 'noFrame', { clip: clip.name, frame });

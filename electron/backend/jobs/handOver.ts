@@ -1,5 +1,6 @@
 import { rm } from 'node:fs/promises';
 import path from 'node:path';
+import { onSectionClocks } from '../../../engine/edition/sectionClock.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
@@ -86,7 +87,11 @@ function keepRow(library: Library, { source, content, delivered, kept }: NewVers
   const { sessionId, actId } = source;
   const { manifest } = delivered;
   if (kept === null) throw new Error('A new handover was written out and not kept.');
-  const letterVersion = sentVersionOf(library.writing, source, manifest.handedAt);
+  const letterVersion = sentVersionOf(
+    library.writing,
+    { ...source, edition: onSectionClocks(source.edition) },
+    manifest.handedAt,
+  );
   recordAct(
     library.writing,
     { sessionId, actorName: actorName(library), kind: 'once' },

@@ -4,7 +4,7 @@ import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
 import type { LogFacts } from '../log/log.ts';
-import { clipToMeasure, fileToRecord } from '../measure/clipToMeasure.ts';
+import { clipToMeasure, fileToRecord, lookedAt } from '../measure/clipToMeasure.ts';
 import { markMeasuredReps } from '../measure/measuredReps.ts';
 import { measureParts } from '../measure/measurementOfClip.ts';
 import { currentMethods } from '../measure/methods.ts';
@@ -35,8 +35,10 @@ export async function measureClip(
   const { footage_id: footageId, session_id: sessionId } = asked.clip;
   const { clicks } = asked.setUp;
   const source = fileToRecord(context, asked);
+  const looked = lookedAt(asked);
   const isRecorded = (part: RecordingPart) =>
-    footageId !== null && findRecordingStamp(library.reading, footageId, part, clicks)?.method === currentMethods[part];
+    footageId !== null &&
+    findRecordingStamp(library.reading, footageId, part, clicks, looked)?.method === currentMethods[part];
   const parts: readonly RecordingPart[] = [
     'disc',
     ...(clicks.some(({ what }) => what === 'point') ? (['point'] as const) : []),
@@ -50,7 +52,7 @@ export async function measureClip(
   // Every clip of this footage shows what was recorded, in whichever session it is.
   const showing = footageId === null ? [] : sessionsOfFootage(library.reading, footageId);
   inTransaction(library.writing, () => {
-    if (footageId !== null) writeRecordedParts(library.writing, footageId, clicks, recorded);
+    if (footageId !== null) writeRecordedParts(library.writing, footageId, clicks, recorded, looked);
     for (const id of showing) {
       forgetContents(library.writing, findSession(library.writing, id).trainee_id);
       deriveAnew(library.writing, id);
@@ -75,7 +77,7 @@ function putFirstReps(context: Context, library: Library, clipId: string): void 
   const asked = clipToMeasure(context, library.writing, clipId);
   const { clip, reps, setUp, source } = asked;
   if (reps.length > 0 || !source || isReadOnly(library.writing, clip.session_id)) return;
-  const parts = readRecordedParts(library.writing, source.footage.id, setUp.clicks);
+  const parts = readRecordedParts(library.writing, source.footage.id, setUp.clicks, lookedAt(asked));
   const measured = measureParts(asked, parts)?.reps ?? [];
   const about = { sessionId: clip.session_id, actorName: actorName(library), kind: 'undoable' } as const;
   perform(library.writing, about, (changes) => {

@@ -2,15 +2,19 @@ import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { findExercise } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import { type FrameRange, framesShown, isWhole } from '../../../engine/framing/section.ts';
 import type { SetUp } from '../../../engine/recording/setUp.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
+import type { UprightPicture } from '../media/probe/streams.ts';
 import { type ClipHome, findClip } from '../store/clips.ts';
 import type { Reading } from '../store/connection.ts';
 import { type FootageRow, findFootage } from '../store/footage.ts';
 import { readFrameTable } from '../store/frameTables.ts';
+import { sectionOf, uprightOf } from '../store/framing.ts';
 import { readSetUp } from '../store/measuring.ts';
+import type { LookedAt } from '../store/recordings.ts';
 import { listReps, type RepRow } from '../store/reps.ts';
 import { findSession } from '../store/sessions.ts';
 
@@ -20,8 +24,21 @@ export type ClipToMeasure = {
   readonly setUp: SetUp;
   readonly reps: readonly RepRow[];
   /** Null: the footage, its frame times or the exercise are not known. */
-  readonly source: { readonly footage: FootageRow; readonly table: FrameTable; readonly exercise: Exercise } | null;
+  readonly source: {
+    readonly footage: FootageRow;
+    readonly table: FrameTable;
+    readonly exercise: Exercise;
+    /** The picture as it is looked at, and the frames of the clip's section. */
+    readonly shown: UprightPicture;
+    readonly range: FrameRange;
+  } | null;
 };
+
+/** How a clip's footage is looked at: its turn, and its section where it has one. */
+export function lookedAt({ clip, source }: ClipToMeasure): LookedAt {
+  const frames = source !== null && !isWhole(source.range, source.table) ? source.range : null;
+  return { turnDeg: clip.turn_deg, frames };
+}
 
 /** What the library knows of a clip for measuring it. Throws `not-found`. */
 export function clipToMeasure(context: Context, reading: Reading, clipId: string): ClipToMeasure {
@@ -34,7 +51,10 @@ export function clipToMeasure(context: Context, reading: Reading, clipId: string
     clip,
     setUp: readSetUp(reading, clipId),
     reps: listReps(reading, clipId),
-    source: footage && table && exercise ? { footage, table, exercise } : null,
+    source:
+      footage && table && exercise
+        ? { footage, table, exercise, shown: uprightOf(footage, clip), range: framesShown(sectionOf(clip), table) }
+        : null,
   };
 }
 
@@ -48,11 +68,10 @@ export function fileToRecord(context: Context, { clip, source }: ClipToMeasure) 
   if (!existsSync(file)) {
     throw new ProblemError('not-found', 'footageFileMissing', { file: source.footage.file, clip: clip.name });
   }
-  const { footage, table } = source;
+  const { footage, table, shown, range } = source;
   return {
     clip: file,
-    table,
-    shown: { width: footage.shown_width, height: footage.shown_height },
+    ...{ table, shown, range },
     framesPerSecond: footage.mean_fps * footage.real_time_factor,
   };
 }

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
-import { measureSet } from '../../../engine/motion/set/measureSet.ts';
+import { measureSection } from '../../../engine/motion/set/measureSection.ts';
 import type { Recording } from '../../../engine/recording/recording.ts';
 import type { Warning } from '../../../engine/recording/warnings.ts';
 import type { Review } from '../../../engine/review/review.ts';
@@ -8,7 +8,7 @@ import type { Context } from '../context/context.ts';
 import { findKeptSpeed, keepSpeed } from '../store/clipSpeeds.ts';
 import type { Library } from '../store/library.ts';
 import { findRecordingStamp, type RecordedParts, type RecordingStamp, readRecordedParts } from '../store/recordings.ts';
-import { type ClipToMeasure, clipToMeasure } from './clipToMeasure.ts';
+import { type ClipToMeasure, clipToMeasure, lookedAt } from './clipToMeasure.ts';
 import { manualReps } from './measuredReps.ts';
 
 /** A clip's recording and when its newest part was made. */
@@ -54,10 +54,13 @@ export function measuredFrom(library: Library, asked: ClipToMeasure): string | n
     .digest('hex');
 }
 
-function measuredKeyOf({ clip, setUp, reps, source }: ClipToMeasure): string | null {
+function measuredKeyOf(asked: ClipToMeasure): string | null {
+  const { clip, setUp, reps, source } = asked;
   if (!source) return null;
   const edges = manualReps(reps, source.table);
-  return JSON.stringify([source.exercise.id, clip.view, clip.real_time_factor, setUp, edges]);
+  const { frames } = lookedAt(asked);
+  const parts = [source.exercise.id, clip.view, clip.real_time_factor, setUp, edges];
+  return JSON.stringify(frames === null ? parts : [...parts, frames]);
 }
 
 /** What is measured of a session's clips, by clip; those that were not measured are left out. */
@@ -79,23 +82,24 @@ export function measureParts(asked: ClipToMeasure, parts: RecordedParts): SetMea
 
 function measureRecording({ clip, setUp, reps, source }: ClipToMeasure, recording: Recording): SetMeasurement | null {
   if (!source) return null;
-  const { footage, table, exercise } = source;
-  return measureSet({
-    recording,
-    table,
-    shown: { width: footage.shown_width, height: footage.shown_height },
+  const { table, exercise, shown, range } = source;
+  const set = {
+    ...{ recording, table, shown },
     realTimeFactor: clip.real_time_factor,
     exercise,
     view: clip.view,
     setUp,
     edges: manualReps(reps, table),
-  });
+  };
+  return measureSection(set, range);
 }
 
-function stampsOf(library: Library, { clip: { footage_id: footageId }, setUp }: ClipToMeasure): RecordingStamp[] {
+function stampsOf(library: Library, asked: ClipToMeasure): RecordingStamp[] {
+  const { clip, setUp } = asked;
+  const { footage_id: footageId } = clip;
   if (footageId === null) return [];
   return (['disc', 'point', 'joints'] as const).flatMap(
-    (part) => findRecordingStamp(library.reading, footageId, part, setUp.clicks) ?? [],
+    (part) => findRecordingStamp(library.reading, footageId, part, setUp.clicks, lookedAt(asked)) ?? [],
   );
 }
 
@@ -107,7 +111,7 @@ function keptFor(library: Library, asked: ClipToMeasure): Kept | undefined {
   const recordingKey = JSON.stringify([footageId, stamps]);
   const before = keptOf.get(library)?.get(clip.id);
   if (before?.recordingKey === recordingKey) return before;
-  const recording = recordingOf(readRecordedParts(library.reading, footageId, setUp.clicks));
+  const recording = recordingOf(readRecordedParts(library.reading, footageId, setUp.clicks, lookedAt(asked)));
   const known = { recording, recordedAt: newest(stamps) };
   return keep(library, clip.id, { recordingKey, known, measuredKey: '', measurement: null });
 }

@@ -1,10 +1,11 @@
 import { Worker } from 'node:worker_threads';
+import type { FrameRange } from '../../../engine/framing/section.ts';
 import type { Click } from '../../../engine/recording/setUp.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import type { JobStep } from '../../../engine/wording/sayJob.ts';
 import { type Problem, ProblemError } from '../../contract/reply.ts';
 import type { LogFacts } from '../log/log.ts';
-import type { PictureSize } from '../media/probe/streams.ts';
+import type { UprightPicture } from '../media/probe/streams.ts';
 import type { MediaTools } from '../media/tools/mediaTools.ts';
 import type { RecordedParts, RecordingPart } from '../store/recordings.ts';
 import type { Courtesy } from './giveWay.ts';
@@ -17,8 +18,9 @@ export type RecordingOrder = {
   /** Path of the footage. */
   readonly clip: string;
   readonly table: FrameTable;
-  /** Size of the upright picture. */
-  readonly shown: PictureSize;
+  readonly shown: UprightPicture;
+  /** The frames to look at; all of them without it. */
+  readonly range?: FrameRange;
   /** Frames in a second of lifting, on average. */
   readonly framesPerSecond: number;
   readonly clicks: readonly Click[];

@@ -1,9 +1,17 @@
+import { framesShown, holds, tableOf } from '../../../engine/framing/section.ts';
+import {
+  cameraInFootage,
+  discInFootage,
+  jointsInFootage,
+  type PlaceInFootage,
+  pointInFootage,
+} from '../../../engine/recording/framesOfRecording.ts';
 import type { PointPx } from '../../../engine/recording/recording.ts';
 import type { Click } from '../../../engine/recording/setUp.ts';
 import type { Warning } from '../../../engine/recording/warnings.ts';
 import { step } from '../../../engine/wording/sayJob.ts';
 import { errorFacts } from '../log/log.ts';
-import { readPictures } from '../media/read/readPictures.ts';
+import { type ReadOptions, readPictures } from '../media/read/readPictures.ts';
 import type { Recorded, RecordedParts } from '../store/recordings.ts';
 import { everyFramesFor, type JointReader, openJointReader } from './joints/jointReader.ts';
 import { currentMethods } from './methods.ts';
@@ -25,11 +33,52 @@ type Work = PartWork & { readonly reader: JointReader | null; readonly places: D
 /** Where the disc was in the latest frames, so that of several people the one at the bar is looked at. */
 type DiscPositions = Map<number, PointPx | null>;
 
+/** The frames to look at as a clip by themselves: their table, and where they lie in the file. */
+type PartOrder = Omit<RecordingOrder, 'range'> & Pick<ReadOptions, 'within'>;
+
 /**
- * Looks at footage for the parts that are wanted, and at nothing else. Disc and joints share one decoding; a clicked
- * point, which needs frames in both directions from its click, has its own. Throws the problem that stopped it.
+ * Looks at some frames of footage for the parts that are wanted, and at nothing else. Disc and joints share one decoding; a clicked
+ * point, which needs frames in both directions from its click, has its own. What is given has one item for each frame of the
+ * footage. Throws the problem that stopped it.
  */
 export async function recordParts(order: RecordingOrder, work: RecordingWork): Promise<RecordedParts> {
+  const { range = framesShown(null, order.table), table, clicks, ...rest } = order;
+  const { firstFrame } = range;
+  const parts = await recordFrames(
+    {
+      ...rest,
+      table: tableOf(table, range),
+      within: { table, firstFrame },
+      // A review from elsewhere may speak of frames that this footage does not have.
+      clicks: clicks
+        .filter(({ frame }) => holds(range, frame) && frame < table.ticks.length)
+        .map((click) => ({ ...click, frame: click.frame - firstFrame })),
+    },
+    work,
+  );
+  return partsInFootage(parts, { firstFrame, frames: table.ticks.length });
+}
+
+function partsInFootage({ disc, point, joints }: RecordedParts, place: PlaceInFootage): RecordedParts {
+  const inFootage = <T>(part: Recorded<T>, found: T | null): Recorded<T> => ({
+    ...part,
+    found,
+    warnings: part.warnings.map((one) => warningInFootage(one, place)),
+    ...(part.camera && { camera: cameraInFootage(part.camera, place) }),
+  });
+  return {
+    ...(disc && { disc: inFootage(disc, disc.found && discInFootage(disc.found, place)) }),
+    ...(point && { point: inFootage(point, point.found && pointInFootage(point.found, place)) }),
+    ...(joints && { joints: inFootage(joints, joints.found && jointsInFootage(joints.found, place)) }),
+  };
+}
+
+function warningInFootage(told: Warning, { firstFrame }: PlaceInFootage): Warning {
+  const { frame } = told.values;
+  return typeof frame === 'number' ? { ...told, values: { ...told.values, frame: frame + firstFrame } } : told;
+}
+
+async function recordFrames(order: PartOrder, work: RecordingWork): Promise<RecordedParts> {
   const wants = (part: RecordingOrder['wanted'][number]) => order.wanted.includes(part);
   const places: DiscPositions = new Map();
   const reader = wants('joints') ? await openReader(order, work, places) : null;
@@ -50,7 +99,7 @@ export async function recordParts(order: RecordingOrder, work: RecordingWork): P
   }
 }
 
-function openReader(order: RecordingOrder, { onSlower }: RecordingWork, places: DiscPositions): Promise<JointReader> {
+function openReader(order: PartOrder, { onSlower }: RecordingWork, places: DiscPositions): Promise<JointReader> {
   const { shown, framesPerSecond, threads, courtesy } = order;
   return openJointReader({
     picture: shown,
@@ -64,11 +113,10 @@ function openReader(order: RecordingOrder, { onSlower }: RecordingWork, places: 
   });
 }
 
-async function recordDisc(order: RecordingOrder, { reader, places, signal, onProgress }: Work) {
-  const { tools, clip, table, shown } = order;
+async function recordDisc(order: PartOrder, { reader, places, signal, onProgress }: Work) {
+  const { tools, clip, table, within, shown } = order;
   const { disc, camera, warnings } = await trackDisc(tools, clip, {
-    table,
-    shown,
+    ...{ table, within, shown },
     clicks: clicksOn(order, 'disc'),
     signal,
     onProgress: (share) => onProgress(share),
@@ -83,11 +131,10 @@ async function recordDisc(order: RecordingOrder, { reader, places, signal, onPro
   return { ...recorded('disc', disc, warnings), camera };
 }
 
-async function recordPoint(order: RecordingOrder, { signal, onProgress }: PartWork) {
-  const { tools, clip, table, shown } = order;
+async function recordPoint(order: PartOrder, { signal, onProgress }: PartWork) {
+  const { tools, clip, table, within, shown } = order;
   const { point, warnings } = await trackPoint(tools, clip, {
-    table,
-    shown,
+    ...{ table, within, shown },
     clicks: clicksOn(order, 'point'),
     signal,
     onProgress: (share) => onProgress(share),
@@ -95,8 +142,8 @@ async function recordPoint(order: RecordingOrder, { signal, onProgress }: PartWo
   return recorded('point', point, warnings);
 }
 
-async function readJointsAlone({ tools, clip, table, shown }: RecordingOrder, { reader, signal, onProgress }: Work) {
-  const pictures = { table, shown, planes: 'colour', bytes: 'shared', signal } as const;
+async function readJointsAlone({ tools, clip, table, within, shown }: PartOrder, { reader, signal, onProgress }: Work) {
+  const pictures = { table, within, shown, planes: 'colour', bytes: 'shared', signal } as const;
   for await (const { frame, bytes } of readPictures(tools, clip, pictures)) {
     await reader?.push(frame, bytes);
     onProgress((frame + 1) / table.ticks.length);
@@ -104,15 +151,14 @@ async function readJointsAlone({ tools, clip, table, shown }: RecordingOrder, { 
 }
 
 /** Gives the reader once more what it followed somebody else in than the one who turned out to be the lifter. */
-async function readAgain({ tools, clip, table, shown }: RecordingOrder, { reader, signal }: Work) {
+async function readAgain({ tools, clip, table, within, shown }: PartOrder, { reader, signal }: Work) {
   if (reader === null) return;
   for (;;) {
     const frames = new Set(await reader.framesToSeeAgain());
     if (frames.size === 0) return;
     const range = { firstFrame: Math.min(...frames), lastFrame: Math.max(...frames) };
     for await (const { frame, bytes } of readPictures(tools, clip, {
-      table,
-      shown,
+      ...{ table, within, shown },
       planes: 'colour',
       bytes: 'shared',
       signal,
@@ -132,7 +178,4 @@ function recorded<T>(part: keyof typeof currentMethods, found: T | null, warning
   return { method: currentMethods[part], found, warnings };
 }
 
-/** A review from elsewhere may speak of frames that this footage does not have. */
-function clicksOn({ clicks, table }: RecordingOrder, what: Click['what']) {
-  return clicks.filter((click) => click.what === what && click.frame < table.ticks.length);
-}
+const clicksOn = ({ clicks }: PartOrder, what: Click['what']) => clicks.filter((click) => click.what === what);

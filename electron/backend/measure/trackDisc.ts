@@ -16,15 +16,16 @@ import type {
 import type { Click } from '../../../engine/recording/setUp.ts';
 import { type Warning, warning } from '../../../engine/recording/warnings.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import type { PictureSize } from '../media/probe/streams.ts';
-import { readPictures } from '../media/read/readPictures.ts';
+import type { UprightPicture } from '../media/probe/streams.ts';
+import { type ReadOptions, readPictures } from '../media/read/readPictures.ts';
 import type { MediaTools } from '../media/tools/mediaTools.ts';
 import { greyOf, longestLostFrames, readBackward, secondsOfFrame } from './greyFrames.ts';
 import { currentMethods } from './methods.ts';
 
 export type TrackOptions = {
   readonly table: FrameTable;
-  readonly shown: PictureSize;
+  readonly within?: ReadOptions['within'];
+  readonly shown: UprightPicture;
   readonly clicks: readonly Click[];
   readonly signal?: AbortSignal | undefined;
   readonly onProgress?: (share: number) => void;
@@ -84,13 +85,14 @@ export async function trackDisc(
 async function learnAnchors(
   tools: MediaTools,
   clip: string,
-  { table, shown, clicks, signal }: TrackOptions,
+  { table, within, shown, clicks, signal }: TrackOptions,
   warnings: Warning[],
 ): Promise<Anchor[]> {
   const anchors: Anchor[] = [];
   for (const { frame, at, radiusPx, box } of [...clicks].sort((one, other) => one.frame - other.frame)) {
     const range = { firstFrame: frame, lastFrame: frame };
-    for await (const { bytes } of readPictures(tools, clip, { table, shown, planes: 'grey', signal, ...range })) {
+    const reading = { table, within, shown, planes: 'grey', signal, ...range } as const;
+    for await (const { bytes } of readPictures(tools, clip, reading)) {
       const learnt = learnClicked(greyOf(bytes, shown), { at, radiusPx, box });
       if (learnt) anchors.push({ frame, learnt });
       else warnings.push(warning('noRimAtClick', { frame }));
@@ -160,7 +162,7 @@ async function followBack(
   tools: MediaTools,
   clip: string,
   {
-    options: { table, shown, signal },
+    options: { table, within, shown, signal },
     anchor,
     downTo,
     seen,
@@ -175,7 +177,8 @@ async function followBack(
   const follower = new DiscFollower(anchor.learnt, secondsOfFrame(table, anchor.frame));
   const range = { firstFrame: downTo, lastFrame: anchor.frame - 1 };
   let agreeing = 0;
-  for await (const { frame, bytes } of readBackward(tools, clip, { table, shown, planes: 'grey', signal, ...range })) {
+  const reading = { table, within, shown, planes: 'grey', signal, ...range } as const;
+  for await (const { frame, bytes } of readBackward(tools, clip, reading)) {
     const sighting = follower.follow(greyOf(bytes, shown), secondsOfFrame(table, frame));
     const before = seen.sightings[frame] ?? null;
     const nearPx = 0.05 * anchor.learnt.shape.radiusPx;
@@ -205,13 +208,13 @@ function note(
 async function eachFrame(
   tools: MediaTools,
   clip: string,
-  { table, shown, signal, onProgress, alongside }: TrackOptions,
+  { table, within, shown, signal, onProgress, alongside }: TrackOptions,
   follow: (frame: number, picture: GreyPicture) => PointPx | null,
 ): Promise<void> {
   const planes = alongside ? 'colour' : 'grey';
   // Whoever works alongside copies what it keeps.
   const kind = { planes, bytes: 'shared' } as const;
-  for await (const { frame, bytes } of readPictures(tools, clip, { table, shown, signal, ...kind })) {
+  for await (const { frame, bytes } of readPictures(tools, clip, { table, within, shown, signal, ...kind })) {
     const seen = follow(frame, greyOf(bytes, shown));
     await alongside?.(frame, bytes, seen);
     onProgress?.((frame + 1) / table.ticks.length);

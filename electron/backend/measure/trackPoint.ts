@@ -16,7 +16,7 @@ import type { TrackOptions } from './trackDisc.ts';
 export async function trackPoint(
   tools: MediaTools,
   clip: string,
-  { table, shown, clicks, signal, onProgress }: Omit<TrackOptions, 'alongside'>,
+  { table, within, shown, clicks, signal, onProgress }: Omit<TrackOptions, 'alongside'>,
 ): Promise<{ point: PointRecording | null; warnings: Warning[] }> {
   const ordered = [...clicks].sort((one, other) => one.frame - other.frame);
   const first = ordered[0];
@@ -24,7 +24,8 @@ export async function trackPoint(
   const frames: (Sighting | null)[] = table.ticks.map(() => null);
   const camera = new CameraFollower(shown);
   let follower: PointFollower | null = null;
-  for await (const { frame, bytes } of readPictures(tools, clip, { table, shown, planes: 'grey', signal })) {
+  const reading = { table, within, shown, planes: 'grey', signal } as const;
+  for await (const { frame, bytes } of readPictures(tools, clip, reading)) {
     const picture = greyOf(bytes, shown);
     const atS = secondsOfFrame(table, frame);
     camera.next(picture);
@@ -33,7 +34,7 @@ export async function trackPoint(
     frames[frame] = click ? { ...click.at, confidence: 1 } : (follower?.follow(picture, atS) ?? null);
     onProgress?.((frame + 1) / table.ticks.length);
   }
-  await followBack(tools, clip, { table, shown, signal, click: first, frames });
+  await followBack(tools, clip, { table, within, shown, signal, click: first, frames });
   const lost = frames.filter((frame) => frame === null).length;
   const warnings = lost > frames.length * 0.1 ? [warning('pointLost', { lost, frames: frames.length })] : [];
   return { point: { method: currentMethods.point, frames, camera: camera.finish() }, warnings };
@@ -44,16 +45,21 @@ async function followBack(
   clip: string,
   {
     table,
+    within,
     shown,
     signal,
     click,
     frames,
-  }: Pick<TrackOptions, 'table' | 'shown' | 'signal'> & { readonly click: Click; readonly frames: (Sighting | null)[] },
+  }: Pick<TrackOptions, 'table' | 'within' | 'shown' | 'signal'> & {
+    readonly click: Click;
+    readonly frames: (Sighting | null)[];
+  },
 ): Promise<void> {
   if (click.frame === 0) return;
   const range = { firstFrame: 0, lastFrame: click.frame };
   let follower: PointFollower | null = null;
-  for await (const { frame, bytes } of readBackward(tools, clip, { table, shown, planes: 'grey', signal, ...range })) {
+  const reading = { table, within, shown, planes: 'grey', signal, ...range } as const;
+  for await (const { frame, bytes } of readBackward(tools, clip, reading)) {
     const picture = greyOf(bytes, shown);
     const atS = secondsOfFrame(table, frame);
     if (frame === click.frame) follower = new PointFollower(picture, click.at, atS);

@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { type Equipment, isSameEquipment } from '../../../engine/exercises/equipment.ts';
+import type { Section } from '../../../engine/framing/section.ts';
 import { drawnOf } from '../../../engine/review/drawings/drawing.ts';
 import type { Clip, Entry, MeasuredEdge, Rep, Reps, Review } from '../../../engine/review/review.ts';
 import { frameAtUs } from '../../../engine/time/frames.ts';
@@ -12,6 +13,7 @@ import type { Changes } from '../store/changes.ts';
 import { equipmentColumn, momentColumns, overrideColumns } from '../store/columns.ts';
 import { drawnColumns } from '../store/drawings.ts';
 import { planColumns } from '../store/entries.ts';
+import { framingColumns, sectionColumns } from '../store/framing.ts';
 import { setUpRow } from '../store/measuring.ts';
 import { edgeMoment } from '../store/reps.ts';
 import { listTrainees, traineeColumns, traineeOf } from '../store/trainees.ts';
@@ -134,6 +136,8 @@ function writeClip(
     view: clip.view,
     real_time_factor: Math.min(100, Math.max(0.01, source.realTimeFactor)),
     load_kg: clip.loadKg ?? null,
+    ...framingColumns(clip.framing),
+    ...sectionColumns(clip.section && sectionInFootage(clip.section, source.table, clip)),
   });
   const repIds = new Map<number, string>();
   for (const rep of clip.reps) {
@@ -223,6 +227,14 @@ function momentInFootage(moment: Moment, table: FrameTable | undefined, clip: Cl
   const ticks = table.ticks[frame];
   if (ticks === undefined) throw misplacedFrame(clip, frame);
   return { frame, ticks };
+}
+
+/** Throws `bad-review` for a section that is not one of the footage. */
+function sectionInFootage({ from, to }: Section, table: FrameTable | undefined, clip: Clip): Section {
+  for (const { frame, ticks } of [from, to]) {
+    if (table !== undefined && table.ticks[frame] !== ticks) throw misplacedFrame(clip, frame);
+  }
+  return { from, to };
 }
 
 const misplacedFrame = (clip: Clip, frame: number): ProblemError =>

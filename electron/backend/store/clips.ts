@@ -10,17 +10,19 @@ import { all, first, type Reading } from './connection.ts';
 import { listEntries } from './entries.ts';
 import type { LibraryFolder } from './folder.ts';
 import { type FootageRow, findFootage } from './footage.ts';
+import { type FramingColumns, uprightOf } from './framing.ts';
 
-export type ClipRow = Row & {
-  readonly id: string;
-  readonly entry_id: string;
-  readonly footage_id: string | null;
-  readonly ordinal: number;
-  readonly name: string;
-  readonly view: View | null;
-  readonly real_time_factor: number;
-  readonly load_kg: number | null;
-};
+export type ClipRow = Row &
+  FramingColumns & {
+    readonly id: string;
+    readonly entry_id: string;
+    readonly footage_id: string | null;
+    readonly ordinal: number;
+    readonly name: string;
+    readonly view: View | null;
+    readonly real_time_factor: number;
+    readonly load_kg: number | null;
+  };
 
 /** Where a clip belongs. */
 export type ClipHome = ClipRow & { readonly session_id: string; readonly exercise: string };
@@ -100,13 +102,14 @@ export function posterClips(reading: Reading, folder: LibraryFolder, sessionId: 
 /** What the player needs to know of a clip. */
 function clipMediaOf(folder: LibraryFolder, clip: ClipRow, footage: FootageRow | undefined): ClipMedia {
   const trouble = troubleOf(folder, footage);
+  const upright = footage && uprightOf(footage, clip);
   return {
     clipId: clip.id,
     ready: trouble === null,
     trouble,
     proxy: footage?.plays === 'proxy',
-    width: footage?.shown_width ?? 0,
-    height: footage?.shown_height ?? 0,
+    width: upright?.width ?? 0,
+    height: upright?.height ?? 0,
     durationUs: footage?.duration_us ?? 0,
     frames: footage?.frames ?? 0,
     constantRate: footage?.constant_rate === 1,

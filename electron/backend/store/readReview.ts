@@ -5,6 +5,7 @@ import type { Reading } from './connection.ts';
 import { drawingOf, listDrawings } from './drawings.ts';
 import { type EntryRow, listEntries, planOf } from './entries.ts';
 import { factsOf, findFootage } from './footage.ts';
+import { framingOfRow } from './framing.ts';
 import { flagOf, listFlags, listTicks, ticksOf } from './judgements.ts';
 import { readLibraryFacts } from './library.ts';
 import { findSetUp } from './measuring.ts';
@@ -74,6 +75,7 @@ function judgedClip(reading: Reading, row: ClipRow): Judged {
     reps: reps.map((rep, index) => repOf(rep, index + 1)),
     ...(drawings.length > 0 && { drawings }),
     ...(setUp && { setUp }),
+    ...framingOfRow(row),
   };
   return {
     clip,

@@ -1,6 +1,8 @@
 import { createHash } from 'node:crypto';
 import { gunzipSync, gzipSync } from 'node:zlib';
 import * as v from 'valibot';
+import type { TurnDeg } from '../../../engine/framing/framing.ts';
+import type { FrameRange } from '../../../engine/framing/section.ts';
 import {
   type CameraPath,
   cameraPathSchema,
@@ -33,8 +35,19 @@ export type RecordedParts = {
   readonly joints?: Recorded<JointRecording>;
 };
 
-/** Which recording of footage: that of these clicks, and its state. */
-export type RecordingStamp = { readonly clicks: string; readonly method: string; readonly recordedAt: string };
+/** Which recording of footage: that of these clicks over these frames, and its state. */
+export type RecordingStamp = {
+  readonly clicks: string;
+  readonly method: string;
+  readonly recordedAt: string;
+} & FrameRange;
+
+/** How footage was looked at: turned as the coach turned it, and which of its frames; null = all of them. */
+export type LookedAt = { readonly turnDeg: TurnDeg; readonly frames: FrameRange | null };
+
+const wholeUpright: LookedAt = { turnDeg: 0, frames: null };
+/** All frames of any footage. */
+const allFrames: FrameRange = { firstFrame: 0, lastFrame: 10_000_000 };
 
 /** What is clicked to show where a part is. */
 const clickedFor = { disc: 'disc', point: 'point', joints: 'lifter' } as const satisfies Record<
@@ -42,8 +55,8 @@ const clickedFor = { disc: 'disc', point: 'point', joints: 'lifter' } as const s
   Click['what']
 >;
 
-/** The name of a part's clicks: clicks in another order, or of other things, make no difference. */
-export function clicksKey(part: RecordingPart, clicks: readonly Click[]): string {
+/** The name of a part's clicks on a picture that is turned so: clicks in another order, or of other things, make no difference. */
+export function clicksKey(part: RecordingPart, clicks: readonly Click[], turnDeg: TurnDeg = 0): string {
   const mine = clicks
     .filter(({ what }) => what === clickedFor[part])
     .map(({ frame, at, radiusPx, box }) => [
@@ -51,31 +64,46 @@ export function clicksKey(part: RecordingPart, clicks: readonly Click[]): string
       ...(box === undefined ? [] : [box.leftPx, box.topPx, box.rightPx, box.bottomPx]),
     ])
     .sort((one, other) => Number(one[0]) - Number(other[0]));
-  return createHash('sha256').update(JSON.stringify(mine)).digest('hex');
+  return createHash('sha256')
+    .update(JSON.stringify(turnDeg === 0 ? mine : [turnDeg, mine]))
+    .digest('hex');
 }
 
-/** Which recording of a part there is under the clicks; undefined when there is none. */
+const inFrames = `footage_id = ? AND what = ? AND clicks = ? AND first_frame <= ? AND last_frame >= ?
+  ORDER BY last_frame - first_frame LIMIT 1`;
+
+/** Which recording of a part there is under the clicks, of the wanted frames or of more; undefined when there is none. */
 export function findRecordingStamp(
   reading: Reading,
   footageId: string,
   part: RecordingPart,
   clicks: readonly Click[],
+  { turnDeg, frames }: LookedAt = wholeUpright,
 ): RecordingStamp | undefined {
+  const { firstFrame, lastFrame } = frames ?? allFrames;
   return first<RecordingStamp>(
     reading,
-    `SELECT clicks, method, recorded_at AS recordedAt FROM recording
-      WHERE footage_id = ? AND what = ? AND clicks = ?`,
+    `SELECT clicks, method, recorded_at AS recordedAt, first_frame AS firstFrame, last_frame AS lastFrame
+      FROM recording WHERE ${inFrames}`,
     footageId,
     part,
-    clicksKey(part, clicks),
+    clicksKey(part, clicks, turnDeg),
+    firstFrame,
+    lastFrame,
   );
 }
 
-/** What was recorded of footage under the clicks, part by part. */
-export function readRecordedParts(reading: Reading, footageId: string, clicks: readonly Click[]): RecordedParts {
-  const disc = readPart(reading, footageId, 'disc', clicks, discRecordingSchema);
-  const point = readPart(reading, footageId, 'point', clicks, pointRecordingSchema);
-  const joints = readPart(reading, footageId, 'joints', clicks, jointRecordingSchema);
+/** What was recorded of footage under the clicks, part by part: of the wanted frames or of more. */
+export function readRecordedParts(
+  reading: Reading,
+  footageId: string,
+  clicks: readonly Click[],
+  looked: LookedAt = wholeUpright,
+): RecordedParts {
+  const of = { footageId, clicks, looked };
+  const disc = readPart(reading, 'disc', of, discRecordingSchema);
+  const point = readPart(reading, 'point', of, pointRecordingSchema);
+  const joints = readPart(reading, 'joints', of, jointRecordingSchema);
   return { ...(disc && { disc }), ...(point && { point }), ...(joints && { joints }) };
 }
 
@@ -85,7 +113,9 @@ export function writeRecordedParts(
   footageId: string,
   clicks: readonly Click[],
   parts: RecordedParts,
+  { turnDeg, frames }: LookedAt = wholeUpright,
 ): void {
+  const { firstFrame, lastFrame } = frames ?? allFrames;
   const recordedAt = new Date().toISOString();
   for (const part of ['disc', 'point', 'joints'] as const) {
     const recorded = parts[part];
@@ -94,11 +124,13 @@ export function writeRecordedParts(
     run(writing, 'DELETE FROM recording WHERE footage_id = ? AND what = ? AND method <> ?', footageId, part, method);
     run(
       writing,
-      `INSERT OR REPLACE INTO recording (footage_id, what, clicks, method, recorded_at, data, warnings)
-        VALUES (?, ?, ?, ?, ?, ?, ?)`,
+      `INSERT OR REPLACE INTO recording (footage_id, what, clicks, first_frame, last_frame, method, recorded_at, data, warnings)
+        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)`,
       footageId,
       part,
-      clicksKey(part, clicks),
+      clicksKey(part, clicks, turnDeg),
+      firstFrame,
+      lastFrame,
       method,
       recordedAt,
       gzipSync(JSON.stringify({ found: recorded.found, camera: recorded.camera })),
@@ -109,17 +141,23 @@ export function writeRecordedParts(
 
 function readPart<T>(
   reading: Reading,
-  footageId: string,
   part: RecordingPart,
-  clicks: readonly Click[],
+  {
+    footageId,
+    clicks,
+    looked: { turnDeg, frames },
+  }: { readonly footageId: string; readonly clicks: readonly Click[]; readonly looked: LookedAt },
   schema: v.GenericSchema<unknown, T>,
 ): Recorded<T> | undefined {
+  const { firstFrame, lastFrame } = frames ?? allFrames;
   const row = first<{ method: string; data: Uint8Array; warnings: string }>(
     reading,
-    'SELECT method, data, warnings FROM recording WHERE footage_id = ? AND what = ? AND clicks = ?',
+    `SELECT method, data, warnings FROM recording WHERE ${inFrames}`,
     footageId,
     part,
-    clicksKey(part, clicks),
+    clicksKey(part, clicks, turnDeg),
+    firstFrame,
+    lastFrame,
   );
   if (!row) return undefined;
   const stored: unknown = JSON.parse(gunzipSync(row.data).toString('utf8'));

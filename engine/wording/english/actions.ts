@@ -26,6 +26,10 @@ export const actions = {
   exerciseRemoved: 'Exercise removed: {exercise}',
   clipAdded: 'Clip added: {clip}',
   clipChanged: 'Clip changed: {clip}',
+  clipFramed:
+    '{how, select, turned {Turned} mirrored {Mirrored} crop {Cropped} brightness {Brightness} other {Picture}}: {clip}',
+  clipTrimmed: '{how, select, whole {Whole footage} other {Trimmed}}: {clip}',
+  clipSplit: 'Split into {count} clips: {clip}',
   clipRemoved: 'Clip removed: {clip}',
   flagAdded: `{kind, select, praise {Praise} note {Note} other {Flag}}: {what}, ${reps}`,
   flagChanged: `{kind, select, praise {Praise changed} note {Note changed} other {Flag changed}}: {what}, ${reps}`,

@@ -26,6 +26,10 @@ export const actions = {
   exerciseRemoved: 'Übung entfernt: {exercise}',
   clipAdded: 'Clip hinzugefügt: {clip}',
   clipChanged: 'Clip geändert: {clip}',
+  clipFramed:
+    '{how, select, turned {Gedreht} mirrored {Gespiegelt} crop {Zugeschnitten} brightness {Helligkeit} other {Bild}}: {clip}',
+  clipTrimmed: '{how, select, whole {Ganze Aufnahme} other {Gekürzt}}: {clip}',
+  clipSplit: 'In {count} Clips geteilt: {clip}',
   clipRemoved: 'Clip entfernt: {clip}',
   flagAdded: `{kind, select, praise {Lob} note {Anmerkung} other {Bemerkung}}: {what}, ${reps}`,
   flagChanged: `{kind, select, praise {Lob geändert} note {Anmerkung geändert} other {Bemerkung geändert}}: {what}, ${reps}`,

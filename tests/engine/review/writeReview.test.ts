@@ -80,6 +80,43 @@ it('loses nothing of any plan and any equipment', () => {
   );
 });
 
+describe('how a clip is framed', () => {
+  const framed = (clip: object) => ({
+    ...handWritten(),
+    entries: handWritten().entries.map((entry) => ({
+      ...entry,
+      clips: entry.clips.map((one, index) => (index === 0 ? { ...one, ...clip } : one)),
+    })),
+  });
+  const written = (clip: object) => JSON.parse(writeReview(reviewOf(JSON.stringify(framed(clip))))).entries[0].clips[0];
+  const crop = { leftPx: 10, topPx: 0, widthPx: 200, heightPx: 100 };
+  const section = { from: { frame: 3, ticks: 1536 }, to: { frame: 9, ticks: 4608 } };
+
+  it('comes back as it was, what is as filmed left out', () => {
+    expect(written({ framing: { turnDeg: 90, crop, brightness: 1.5 }, section })).toMatchObject({
+      framing: { turnDeg: 90, crop, brightness: 1.5 },
+      section,
+    });
+    expect(written({ framing: { mirrored: true } }).framing).toEqual({ mirrored: true });
+    expect(written({ framing: { turnDeg: 0, brightness: 1 } })).not.toHaveProperty('framing');
+  });
+
+  it.each([
+    [
+      'a section that ends before it begins',
+      { section: { from: section.to, to: section.from } },
+      /put its frames in order/,
+    ],
+    ['an eighth of a turn', { framing: { turnDeg: 45 } }, /framing must be one of 0, 90, 180, 270/],
+    ['no light at all', { framing: { brightness: 0 } }, /must be 0.25 or more/],
+    ['a strip of the picture too thin to see', { framing: { crop: { ...crop, widthPx: 2 } } }, /must be 16 or more/],
+    ['a section told in seconds', { section: { from: { seconds: 1 }, to: { seconds: 2 } } }, /section/],
+  ])('is not %s', (_, clip, sentence) => {
+    const parsed = parseReview(framed(clip), catalogue);
+    expect(parsed.ok ? '' : parsed.sentence).toMatch(sentence);
+  });
+});
+
 /** The same data with every object's keys the other way round. */
 const turned = (value: unknown): unknown => {
   if (Array.isArray(value)) return value.map(turned);

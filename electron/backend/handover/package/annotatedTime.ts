@@ -1,3 +1,4 @@
+import type { FrameRange } from '../../../../engine/framing/section.ts';
 import { clockUsAt, frameAtUs, frameStartUs } from '../../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import type { Shot } from '../render/clips/timeline.ts';
@@ -13,8 +14,14 @@ export function annotatedTime(
   {
     table,
     footage,
+    range,
     notes,
-  }: { readonly table: FrameTable; readonly footage: FrameTable; readonly notes: ReadonlyMap<string, PictureNote> },
+  }: {
+    readonly table: FrameTable;
+    readonly footage: FrameTable;
+    readonly range: FrameRange;
+    readonly notes: ReadonlyMap<string, PictureNote>;
+  },
 ): Pick<PlayedClip, 'timeOf' | 'remarks' | 'clockUs'> {
   const last = Math.min(shots.length, table.ticks.length) - 1;
   const pictures = shots.slice(0, last + 1);
@@ -31,6 +38,8 @@ export function annotatedTime(
         return picture < 0 ? [] : [[flagId, startOf(picture)] as const];
       }),
     ),
-    clockUs: pictures.map((shot) => (shot.kind === 'card' ? 0 : clockUsAt(footage, shot.frame))),
+    clockUs: pictures.map((shot) =>
+      shot.kind === 'card' ? 0 : clockUsAt(footage, shot.frame) - clockUsAt(footage, range.firstFrame),
+    ),
   };
 }

@@ -1,6 +1,8 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { Catalogue } from '../../../../engine/exercises/catalogue.ts';
+import { asFilmed, isAsFilmed } from '../../../../engine/framing/framing.ts';
+import { framesShown, holds, isWhole } from '../../../../engine/framing/section.ts';
 import type { FileInFolder } from '../../../../engine/handover/handoverFolder.ts';
 import type { Still } from '../../../../engine/letter/letter.ts';
 import type { Clip } from '../../../../engine/review/review.ts';
@@ -17,7 +19,7 @@ import type { CardWords } from '../render/clips/card.ts';
 import { renderFrameCopy } from '../render/clips/frameCopy.ts';
 import { type Narration, renderNarratedFilm } from '../render/clips/narratedFilm.ts';
 import { type RepToLoop, renderRepLoop } from '../render/clips/repLoop.ts';
-import type { PictureNote } from '../render/picture.ts';
+import { type ClipToShow, framesOf, type PictureNote } from '../render/picture.ts';
 import { pictureNote, pictureWords, renderStills } from '../render/pictures/stills.ts';
 import type { HandoverWork, OpenedClip } from '../source/handoverSource.ts';
 import { annotatedTime } from './annotatedTime.ts';
@@ -63,7 +65,7 @@ function notesOf(toWrite: ClipToWrite): readonly (readonly [row: FlagRow, note: 
   const { table } = toWrite.opened.clip;
   return toWrite.rows.flatMap((row) => {
     const note = pictureNote(row, table, languageOf(toWrite));
-    return note === null ? [] : [[row, note] as const];
+    return note === null || !holds(framesOf(toWrite.opened.clip), note.frame) ? [] : [[row, note] as const];
   });
 }
 
@@ -127,10 +129,13 @@ export async function makeAnnotated(
     onProgress: (share) => report(share, stepOf(review.name, step('annotatedClip'))),
   });
   const { table, facts } = await probeClip(tools, target, { signal });
-  const footage = opened.clip.table;
+  const [footage, range] = [opened.clip.table, framesOf(opened.clip)];
   const byFlag = new Map(notes.map(([row, note]) => [row.flagId, note]));
   return {
-    annotated: { file, table, played: { facts, footage, ...annotatedTime(shots, { table, footage, notes: byFlag }) } },
+    annotated: {
+      ...{ file, table },
+      played: { facts, footage, range, ...annotatedTime(shots, { table, footage, range, notes: byFlag }) },
+    },
     files: [{ name: file, kind: 'annotatedClip', clipId: review.id }],
   };
 }
@@ -175,8 +180,8 @@ export async function makeLoop(
 }
 
 /**
- * The clip by itself, for its frames: as it was filmed, without its metadata, into `originals/`, unless something in it is covered.
- * Where that is not what every browser plays from its first frame on, a copy made anew, with its covers, into `clips/`.
+ * The clip by itself, for its frames: as it was filmed, without its metadata, into `originals/`, unless something in it is covered, cut
+ * off or shown in another way. Where that is not what every browser plays from its first frame on, a copy made anew, into `clips/`.
  */
 export async function makePlain(
   tools: MediaTools,
@@ -187,7 +192,7 @@ export async function makePlain(
   const { files, review, opened } = toWrite;
   const { clip } = opened;
   report(0, stepOf(review.name, step('original')));
-  const original = clip.covers.length > 0 ? null : await copyOriginal(tools, folder, { toWrite, wanted }, signal);
+  const original = mustBeMadeAnew(clip) ? null : await copyOriginal(tools, folder, { toWrite, wanted }, signal);
   const plays = original?.played.facts.codec === 'h264' && frameStartUs(original.table, 0) === 0;
   if (plays) return { original };
   const target = path.join(folder, files.plain);
@@ -197,9 +202,18 @@ export async function makePlain(
     signal,
     onProgress: (share) => report(share, stepOf(review.name, step('makingCopy'))),
   });
-  const copy = await framesAsFootage(tools, target, { footage: clip.table, name: review.name, signal });
+  const copy = await framesAsFootage(tools, target, {
+    footage: clip.table,
+    range: framesOf(clip),
+    name: review.name,
+    signal,
+  });
   return { original, plain: { file: files.plain, ...copy } };
 }
+
+/** Whether the file itself would show what is not to leave, or something else than the coach saw. */
+const mustBeMadeAnew = (clip: ClipToShow): boolean =>
+  clip.covers.length > 0 || !isAsFilmed(clip.framing ?? asFilmed) || !isWhole(framesOf(clip), clip.table);
 
 /** The footage in a container that phones take; null where it can't be put into one. */
 async function copyOriginal(
@@ -212,7 +226,9 @@ async function copyOriginal(
   const target = path.join(folder, files.original);
   try {
     await copyPlainly(tools, opened.clip.file, target, { sound: wanted.sound, signal });
-    const copy = await framesAsFootage(tools, target, { footage: opened.clip.table, name: review.name, signal });
+    const { table: footage } = opened.clip;
+    const range = framesShown(null, footage);
+    const copy = await framesAsFootage(tools, target, { footage, range, name: review.name, signal });
     return { file: files.original, ...copy };
   } catch (error) {
     if (error instanceof ProblemError && error.problem.code === 'bad-media') return null;

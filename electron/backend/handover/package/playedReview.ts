@@ -1,4 +1,8 @@
-import type { Clip, ClipFacts, Review } from '../../../../engine/review/review.ts';
+import { type Mover, movedReview } from '../../../../engine/edition/movedReview.ts';
+import { type FrameRange, nearestIn } from '../../../../engine/framing/section.ts';
+import type { Drawing } from '../../../../engine/review/drawings/drawing.ts';
+import type { ClipFacts, Review } from '../../../../engine/review/review.ts';
+import { clipOnCopy, type SeenCopy } from '../../../../engine/review/seenPlaces.ts';
 import { frameAtUs, frameStartUs } from '../../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import type { Moment } from '../../../../engine/time/moment.ts';
@@ -6,8 +10,9 @@ import type { Moment } from '../../../../engine/time/moment.ts';
 /** A clip as it lies in a handover, in a time of its own: with a card in front, standing still at remarks. */
 export type PlayedClip = {
   readonly facts: ClipFacts;
-  /** The frames of the footage that its review speaks of. */
+  /** The frames of the footage that its review speaks of, and those of them that it shows. */
   readonly footage: FrameTable;
+  readonly range: FrameRange;
   /** Its own microseconds of the footage's. */
   readonly timeOf: (footageUs: number) => number;
   /** Where remarks come up, by the flag's id, in its own microseconds; elsewhere at the time of their frames. */
@@ -26,7 +31,7 @@ export type FootageCopy = {
 
 /** A review whose moments lie in the time of the clips that are handed over; clips that aren't stay as they are. */
 export function reviewAsPlayed(review: Review, played: ReadonlyMap<string, PlayedClip>): Review {
-  return moved(review, (clip) => {
+  return movedReview(review, ({ section: _, ...clip }) => {
     const own = played.get(clip.id);
     if (own === undefined) return null;
     const secondsAt = (us: number): Moment => ({
@@ -45,69 +50,39 @@ export function reviewAsPlayed(review: Review, played: ReadonlyMap<string, Playe
   });
 }
 
-/** Other times of the frames of a clip: those of a copy, or the clip's own on another clock. */
+/** Other times of the frames that a clip shows: those of a copy, or the clip's own on another clock. */
 export type SameFrames = {
   readonly footage: FrameTable;
+  /** The frames of the footage that the other times are of. */
+  readonly range: FrameRange;
   readonly table: FrameTable;
   readonly facts: ClipFacts;
+  /** Where a copy shows something else than the footage. */
+  readonly copy?: SeenCopy;
   /** The copy's name within the folder; without one the clip is named as it was. */
   readonly file?: string;
 };
 
 /** A review whose moments are frames of other tables of the same frames; clips without one stay as they are. */
 export function reviewOnFrames(review: Review, clips: ReadonlyMap<string, SameFrames>): Review {
-  return moved(review, (clip) => {
+  return movedReview(review, ({ section: _, ...clip }): Mover | null => {
     const frames = clips.get(clip.id);
     if (frames === undefined) return null;
-    const { footage, table, facts, file } = frames;
+    const { footage, range, table, facts, file, copy } = frames;
     const move = (moment: Moment): Moment => {
-      const frame = 'frame' in moment ? moment.frame : frameAtUs(footage, Math.round(moment.seconds * 1_000_000));
+      const known = 'frame' in moment ? moment.frame : frameAtUs(footage, Math.round(moment.seconds * 1_000_000));
+      const frame = nearestIn(range, known) - range.firstFrame;
       return { frame, ticks: table.ticks[frame] ?? 0 };
     };
     const path = file === undefined ? {} : { path: file };
-    return { clip: { ...clip, facts, ...path }, move, moveFlag: (_, moment) => move(moment) };
+    const placed = copy === undefined ? clip : clipOnCopy(clip, copy);
+    const drawings = placed.drawings?.filter((drawing) => showsIn(drawing, range));
+    return { clip: { ...placed, ...(drawings && { drawings }), facts, ...path }, move };
   });
 }
 
 const usOf = (moment: Moment, table: FrameTable): number =>
   'frame' in moment ? frameStartUs(table, Math.min(moment.frame, table.ticks.length - 1)) : moment.seconds * 1_000_000;
 
-type Mover = {
-  readonly clip: Clip;
-  readonly move: (moment: Moment) => Moment;
-  readonly moveFlag: (flagId: string, moment: Moment) => Moment;
-};
-
-function moved(review: Review, moverOf: (clip: Clip) => Mover | null): Review {
-  return {
-    ...review,
-    entries: review.entries.map((entry) => {
-      const movers = new Map(entry.clips.map((clip) => [clip.id, moverOf(clip)]));
-      return {
-        ...entry,
-        clips: entry.clips.map((clip) => movedClip(clip, movers.get(clip.id) ?? null)),
-        flags: entry.flags.map((flag) => ({
-          ...flag,
-          at: movers.get(flag.clip)?.moveFlag(flag.id, flag.at) ?? flag.at,
-        })),
-      };
-    }),
-  };
-}
-
-function movedClip(clip: Clip, mover: Mover | null): Clip {
-  if (mover === null) return clip;
-  const { move } = mover;
-  return {
-    ...mover.clip,
-    reps: clip.reps.map(({ start, stretchedEnd, end, ...rep }) => ({
-      ...rep,
-      start: move(start),
-      ...(stretchedEnd && { stretchedEnd: move(stretchedEnd) }),
-      ...(end && { end: move(end) }),
-    })),
-    ...(mover.clip.drawings && {
-      drawings: mover.clip.drawings.map((drawing) => ({ ...drawing, from: move(drawing.from), to: move(drawing.to) })),
-    }),
-  };
-}
+const showsIn = ({ from, to }: Drawing, { firstFrame, lastFrame }: FrameRange): boolean =>
+  ('seconds' in from || from.frame <= lastFrame) && ('seconds' in to || to.frame >= firstFrame);

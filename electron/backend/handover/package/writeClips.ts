@@ -1,3 +1,5 @@
+import type { SeenPart } from '../../../../engine/framing/picturePlaces.ts';
+import type { FrameRange } from '../../../../engine/framing/section.ts';
 import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
 import type { CameraPath } from '../../../../engine/recording/recording.ts';
 import { isJudging } from '../../../../engine/review/parts.ts';
@@ -7,6 +9,7 @@ import { sheetLanguage } from '../../../../engine/sheet/sheetLanguage.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import type { Undelivered } from '../../../contract/handover.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
+import { framesOf, partSeenOf } from '../render/picture.ts';
 import type { HandoverSource, HandoverWork, OpenedClip } from '../source/handoverSource.ts';
 import type { WrittenClip } from './clipParts.ts';
 import { type ClipNames, packageNames } from './fileNames.ts';
@@ -20,7 +23,10 @@ export type ClipOfHandover = {
   readonly opened: {
     readonly facts: ClipFacts;
     readonly table: FrameTable;
-    readonly shown: OpenedClip['clip']['shown'];
+    /** The frames of its section. */
+    readonly range: FrameRange;
+    /** What is seen of its upright picture. */
+    readonly part: SeenPart;
     readonly camera: CameraPath | null;
     readonly body: OpenedClip['clip']['body'];
     readonly measurement: SetMeasurement | null;
@@ -92,8 +98,9 @@ async function oneClip(
       { opened, about, wanted },
       { signal, report: (share, message) => report(openShare + (1 - openShare) * share, message) },
     );
-    const { table, shown, camera, body, measurement } = opened.clip;
-    const known = { facts: opened.facts, table, shown, camera, body, measurement, written };
+    const { table, camera, body, measurement } = opened.clip;
+    const [range, part] = [framesOf(opened.clip), partSeenOf(opened.clip)];
+    const known = { facts: opened.facts, table, range, part, camera, body, measurement, written };
     return { clipId: clip.id, names: files, opened: known, failed: written.failed };
   } catch (error) {
     return { clipId: clip.id, names: files, opened: null, failed: [undelivered(clip.name, error)] };

@@ -1,14 +1,19 @@
 import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { type Edition, withClocks, withFootage } from '../../../../engine/edition/edition.ts';
+import { onSectionClocks, reviewOnSectionClocks } from '../../../../engine/edition/sectionClock.ts';
+import { seenSize } from '../../../../engine/framing/picturePlaces.ts';
+import { tableOf } from '../../../../engine/framing/section.ts';
 import type { ClipInFolder, FileInFolder } from '../../../../engine/handover/handoverFolder.ts';
 import { writeIndexPage } from '../../../../engine/handover/indexPage.ts';
-import { frameStartUs, tableFromZero } from '../../../../engine/time/frames.ts';
+import { laterBy } from '../../../../engine/motion/set/measureSection.ts';
+import { clockUsAt, frameEndUs, frameStartUs, tableFromZero } from '../../../../engine/time/frames.ts';
 import { step } from '../../../../engine/wording/sayJob.ts';
 import type { HandoverOptions } from '../../../contract/handover.ts';
 import { localDay, usualDaysToFilming } from '../../../contract/localDay.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 import { htmlFaces } from '../../documents/htmlFaces.ts';
+import { uprightSize } from '../../media/probe/streams.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverSource, HandoverWork } from '../source/handoverSource.ts';
 import { listFiles, type Manifest, manifestName } from './manifest.ts';
@@ -59,12 +64,13 @@ export async function writeHandover(
   const { review, catalogue, names } = filmed;
   const edition = onPlayedClocks(filmed, clips);
   const shown = new Map(clips.flatMap((clip) => playableOf(clip)));
-  const played = reviewAsPlayed(review, new Map([...shown].map(([id, { copy }]) => [id, copy.played])));
+  const copiesPlayed = new Map([...shown].map(([id, { copy }]) => [id, copy.played]));
+  const played = reviewOnSectionClocks(reviewAsPlayed(review, copiesPlayed));
   const copies = new Map(clips.flatMap((clip) => copyOf(clip)));
   const documents = await writeDocuments(folder, {
     edition,
     played,
-    kept: reviewOnFrames(review, copies),
+    kept: reviewOnSectionClocks(reviewOnFrames(review, copies)),
     stills: new Map(clips.flatMap(({ opened }) => [...(opened?.written.stills ?? [])])),
     notes: new Map(clips.map(({ clipId, names }) => [clipId, names.notes(shown.get(clipId)?.copy.file ?? null)])),
     clipFiles: new Map([...shown].map(([clipId, { copy }]) => [clipId, copy.file])),
@@ -119,9 +125,14 @@ function seenIn(clips: readonly ClipOfHandover[]): Parameters<typeof withFootage
 /** The clip by itself in the folder, for another coach's Rackside: the original where it may leave. */
 function copyOf({ clipId, opened }: ClipOfHandover): readonly (readonly [string, SameFrames])[] {
   const copy = opened?.written.original ?? opened?.written.plain ?? null;
-  if (copy === null) return [];
+  if (opened === null || copy === null) return [];
   const { file, table, played } = copy;
-  return [[clipId, { file, table, facts: played.facts, footage: played.footage }]];
+  const { facts, footage, range } = played;
+  const known = { file, table, facts, footage, range };
+  if (opened.written.original !== null) return [[clipId, known]];
+  const { part } = opened;
+  const scale = uprightSize(facts).width / seenSize(part).width;
+  return [[clipId, { ...known, copy: { part, scale } }]];
 }
 
 /** The edition told by the clocks of the clips in the folder, which begin with their first frames. */
@@ -129,13 +140,24 @@ function onPlayedClocks(edition: Edition, clips: readonly ClipOfHandover[]): Edi
   const late = new Map(
     clips.flatMap(({ clipId, opened }) => {
       if (opened === null) return [];
-      const { table, facts } = opened;
-      if (frameStartUs(table, 0) === 0) return [];
+      const { table: footage, range, facts } = opened;
+      const own = tableOf(footage, range);
+      if (frameStartUs(own, 0) === 0 && own.ticks.length === footage.ticks.length) return [];
       const { startUs: _, ...fromZero } = facts;
-      return [[clipId, { table: tableFromZero(table), facts: fromZero, footage: table }] as const];
+      const frames = own.ticks.length;
+      const durationUs = frameEndUs(own, frames - 1) - frameStartUs(own, 0);
+      const told = { ...fromZero, frames, durationUs };
+      return [[clipId, { table: tableFromZero(own), facts: told, footage, range }] as const];
     }),
   );
-  return late.size === 0 ? edition : withClocks(edition, (review) => reviewOnFrames(review, late));
+  const measures = new Map(edition.measures);
+  for (const [clipId, { footage, range }] of late) {
+    const measured = measures.get(clipId);
+    if (measured) measures.set(clipId, laterBy(measured, -clockUsAt(footage, range.firstFrame) / 1_000_000));
+  }
+  const told = late.size === 0 ? edition : withClocks(edition, (review) => reviewOnFrames(review, late), measures);
+  // Of a clip whose footage is gone, what its section says has to do.
+  return onSectionClocks(told);
 }
 
 type OnPage = { readonly copy: FootageCopy; readonly clip: ClipInFolder };
@@ -146,14 +168,23 @@ type OnPage = { readonly copy: FootageCopy; readonly clip: ClipInFolder };
  */
 function playableOf({ clipId, opened }: ClipOfHandover): readonly (readonly [string, OnPage])[] {
   if (opened === null) return [];
-  const { written, shown, measurement, camera, body } = opened;
+  const { written, table: footage, range, part, measurement, camera, body } = opened;
+  const shown = seenSize(part);
   const { annotated, original, plain } = written;
   // A phone shows black before it plays, and fetches no frame by itself.
   const poster = written.poster === null ? {} : { poster: written.poster };
   const filmed = plain ?? original;
   if (filmed !== null) {
     const { file, table } = filmed;
-    return [[clipId, { copy: filmed, clip: { file, table, shown, measurement, camera, body, ...poster } }]];
+    return [
+      [
+        clipId,
+        {
+          copy: filmed,
+          clip: { file, table, shown, measurement, camera, body, from: { footage, range, part }, ...poster },
+        },
+      ],
+    ];
   }
   if (annotated === null) return [];
   const { file, table, played } = annotated;

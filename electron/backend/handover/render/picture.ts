@@ -1,18 +1,25 @@
 import type { Cover } from '../../../../engine/covers/cover.ts';
+import { asFilmed, type Framing } from '../../../../engine/framing/framing.ts';
+import { type SeenPart, seenPart, seenSize } from '../../../../engine/framing/picturePlaces.ts';
+import { type FrameRange, framesShown } from '../../../../engine/framing/section.ts';
 import type { NearSide } from '../../../../engine/handover/nearSide.ts';
 import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
 import type { CameraPath } from '../../../../engine/recording/recording.ts';
 import type { Drawing } from '../../../../engine/review/drawings/drawing.ts';
 import type { Severity } from '../../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
-import type { PictureSize } from '../../media/probe/streams.ts';
+import type { PictureSize, UprightPicture } from '../../media/probe/streams.ts';
 
 /** A clip with everything that can be drawn over it. Places are pixels of the upright picture. */
 export type ClipToShow = {
   readonly file: string;
   readonly table: FrameTable;
-  /** Size of the upright picture. */
-  readonly shown: PictureSize;
+  /** The upright picture. */
+  readonly shown: UprightPicture;
+  /** What is seen of it; all of it, as filmed, without. */
+  readonly framing?: Framing;
+  /** The frames of its section; all of them without. */
+  readonly range?: FrameRange;
   readonly hasSound: boolean;
   readonly measurement: SetMeasurement | null;
   /** How the camera moved, where that was taken out of the measures; null = it stood still. */
@@ -22,6 +29,15 @@ export type ClipToShow = {
   readonly drawings: readonly Drawing[];
   readonly covers: readonly Cover[];
 };
+
+/** The part of a clip's upright picture that is seen. */
+export const partSeenOf = ({ shown, framing = asFilmed }: ClipToShow): SeenPart => seenPart(shown, framing);
+
+/** The size of what is seen of a clip. */
+export const sizeSeenOf = (clip: ClipToShow): PictureSize => seenSize(partSeenOf(clip));
+
+/** The frames that a clip shows. */
+export const framesOf = ({ range, table }: ClipToShow): FrameRange => range ?? framesShown(null, table);
 
 /** A remark as the picture shows it; all words in the reader's language. */
 export type PictureNote = {

@@ -3,8 +3,11 @@ import path from 'node:path';
 import * as v from 'valibot';
 import type { Edition } from '../../../../engine/edition/edition.ts';
 import { findExercise } from '../../../../engine/exercises/catalogue.ts';
+import { asFilmed } from '../../../../engine/framing/framing.ts';
+import { turnedSize } from '../../../../engine/framing/picturePlaces.ts';
+import { framesShown } from '../../../../engine/framing/section.ts';
 import type { ManualRep } from '../../../../engine/motion/reps/setEdges.ts';
-import { measureSet } from '../../../../engine/motion/set/measureSet.ts';
+import { measureSection } from '../../../../engine/motion/set/measureSection.ts';
 import { setUpSchema } from '../../../../engine/recording/setUp.ts';
 import type { Clip, Entry, MeasuredEdge, Review } from '../../../../engine/review/review.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
@@ -53,7 +56,11 @@ async function openClip(
     throw new ProblemError('not-found', 'footageUnnamed', { clip: clip?.name ?? clipId });
   }
   const footage = path.resolve(path.dirname(file), filed);
-  const { table, shown, hasAudio, facts, meanFps, realTimeFactor: own } = await probeClip(tools, footage, { signal });
+  const probe = await probeClip(tools, footage, { signal });
+  const { table, hasAudio, facts, meanFps, realTimeFactor: own } = probe;
+  const { framing = asFilmed } = clip;
+  const shown = { ...turnedSize(probe.shown, framing.turnDeg), turnDeg: framing.turnDeg };
+  const range = framesShown(clip.section, table);
   if (clip.facts !== undefined && clip.facts.frames !== facts.frames) {
     throw new ProblemError('bad-review', 'footageWrong', { file: path.basename(footage) });
   }
@@ -61,7 +68,7 @@ async function openClip(
   const setUp = clip.setUp ?? v.parse(setUpSchema, {});
   const exercise = findExercise(edition.catalogue, entry.exercise);
   const order = {
-    ...{ tools, clip: footage, table, shown, framesPerSecond: meanFps * realTimeFactor, clicks: setUp.clicks },
+    ...{ tools, clip: footage, table, shown, range, framesPerSecond: meanFps * realTimeFactor, clicks: setUp.clicks },
     wanted: [
       'disc' as const,
       ...(setUp.clicks.some(({ what }) => what === 'point') ? (['point'] as const) : []),
@@ -75,18 +82,13 @@ async function openClip(
   const measurement =
     exercise === undefined
       ? null
-      : measureSet({
-          recording,
-          table,
-          shown,
-          realTimeFactor,
-          exercise,
-          view: clip.view,
-          setUp,
-          edges: setEdges(clip, table),
-        });
+      : measureSection(
+          { recording, table, shown, realTimeFactor, exercise, view: clip.view, setUp, edges: setEdges(clip, table) },
+          range,
+        );
   return openedClip({
     ...{ file: footage, table, shown, hasSound: hasAudio, facts, setUp, view: clip.view, recording, measurement },
+    ...{ framing, range },
     drawings: clip.drawings ?? [],
     covered: [],
     narration: null,

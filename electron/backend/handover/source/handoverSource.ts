@@ -37,7 +37,10 @@ export type HandoverSource = {
 };
 
 /** What is known of a clip, in pieces. */
-export type KnownClip = Pick<ClipToShow, 'file' | 'table' | 'shown' | 'hasSound' | 'drawings' | 'measurement'> & {
+export type KnownClip = Pick<
+  ClipToShow,
+  'file' | 'table' | 'shown' | 'framing' | 'range' | 'hasSound' | 'drawings' | 'measurement'
+> & {
   readonly facts: ClipFacts;
   readonly setUp: SetUp;
   /** As the coach chose it. */

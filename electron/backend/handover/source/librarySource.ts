@@ -17,6 +17,7 @@ import { measurementOfClip, recordingOfClip } from '../../measure/measurementOfC
 import { inSnapshot } from '../../store/connection.ts';
 import { coverOf, listCovers } from '../../store/covers.ts';
 import { factsOf } from '../../store/footage.ts';
+import { framingOf } from '../../store/framing.ts';
 import { keptNarration } from '../../store/narrations.ts';
 import type { Narration } from '../render/clips/narratedFilm.ts';
 import { type HandoverSource, type OpenedClip, openedClip } from './handoverSource.ts';
@@ -42,7 +43,11 @@ type ClipSnapshot = {
 /** A session of the library to hand over, with its letter. Throws `not-found`, and `conflict` for a second look. */
 export function librarySource(context: Context, sessionId: string, names: NameMode | 'asWanted'): LibrarySource {
   return inSnapshot(context.library().reading, () => {
-    const { edition: unmeasured, actId } = editionOfSession(context, sessionId, { names, to: 'writeLetter' });
+    const { edition: unmeasured, actId } = editionOfSession(context, sessionId, {
+      names,
+      to: 'writeLetter',
+      clocks: 'footage',
+    });
     const clips = unmeasured.review.entries.flatMap((entry) => entry.clips);
     const snapshots = new Map(clips.map((clip) => [clip.id, snapshotOfClip(context, clip.id)]));
     const measures = new Map(
@@ -81,12 +86,13 @@ function openClip(context: Context, clip: Clip | undefined, snapshot: ClipSnapsh
   if (!clip || !snapshot || !source || file === null || !existsSync(file)) {
     throw new ProblemError('not-found', 'footageNotInLibrary', { clip: clip?.name ?? '' });
   }
-  const { footage, table } = source;
+  const { footage, table, shown, range } = source;
   const { asked, recording, measurement, covered, narration } = snapshot;
   return openedClip({
     file,
     table,
-    shown: { width: footage.shown_width, height: footage.shown_height },
+    ...{ shown, range },
+    framing: framingOf(asked.clip),
     hasSound: footage.has_audio === 1,
     facts: factsOf(footage),
     drawings: clip.drawings ?? [],

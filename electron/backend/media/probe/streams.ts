@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import type { TurnDeg } from '../../../../engine/framing/framing.ts';
 import type { ClipFacts } from '../../../../engine/review/review.ts';
 
 const whole = v.optional(v.pipe(v.number(), v.safeInteger()));
@@ -60,6 +61,9 @@ export function readRatio(written: string): { readonly numerator: number; readon
 }
 
 export type PictureSize = { readonly width: number; readonly height: number };
+
+/** The upright picture: its size, and by how much it is turned on top of what the file says. */
+export type UprightPicture = PictureSize & { readonly turnDeg?: TurnDeg };
 
 /** The clockwise turn that shows a stream upright. ffprobe states the counter-clockwise angle of the display matrix. */
 export function readRotationDeg(stream: ProbedStream): ClipFacts['rotationDeg'] {

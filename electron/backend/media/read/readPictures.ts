@@ -1,16 +1,25 @@
+import type { Framing } from '../../../../engine/framing/framing.ts';
+import { type SeenPart, seenPart, seenSize } from '../../../../engine/framing/picturePlaces.ts';
 import { frameStartUs, seekTargetUs } from '../../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import type { ProblemError } from '../../../contract/reply.ts';
-import type { PictureSize } from '../probe/streams.ts';
+import type { PictureSize, UprightPicture } from '../probe/streams.ts';
 import { type MediaTools, passthroughOptions } from '../tools/mediaTools.ts';
 import { refuseClip } from '../tools/refuse.ts';
 import { fileAddress, safeInputOptions } from '../tools/safeInput.ts';
 import { decodedFrames } from './decodedFrames.ts';
 
+/** Of how much of the upright picture, how bright, and whether as in a mirror. */
+export type Look = Pick<Framing, 'crop' | 'mirrored' | 'brightness'>;
+
 export type ReadOptions = {
   readonly table: FrameTable;
-  /** Size of the upright picture; what is read has this size, or that of `shrinkTo`. */
-  readonly shown: PictureSize;
+  /** Where the table is that of a part of the file's frames: the file's own, and which of its frames is the table's first. */
+  readonly within?: { readonly table: FrameTable; readonly firstFrame: number } | undefined;
+  /** The upright picture; what is read has its size, or that of `shrinkTo`. */
+  readonly shown: UprightPicture;
+  /** What is read has the size of what is seen, or that of `shrinkTo`. */
+  readonly look?: Look | undefined;
   /** `grey`: a byte a pixel. `colour`: the grey plane, then the two colour differences at half width and height. */
   readonly planes: 'grey' | 'colour';
   /** Frames from here … */
@@ -72,9 +81,14 @@ export function undecodedFrame(
   );
 }
 
+type SizeOptions = Pick<ReadOptions, 'planes' | 'shown' | 'look' | 'shrinkTo'>;
+
+const sizeRead = (shown: PictureSize, look: Look | undefined): PictureSize =>
+  look === undefined ? shown : seenSize(seenPart(shown, look));
+
 /** Bytes of one picture as it is read. */
-export function bytesOf({ planes, shown, shrinkTo }: Pick<ReadOptions, 'planes' | 'shown' | 'shrinkTo'>): number {
-  const { width, height } = shrinkTo ?? shown;
+export function bytesOf({ planes, shown, look, shrinkTo }: SizeOptions): number {
+  const { width, height } = shrinkTo ?? sizeRead(shown, look);
   const half = Math.ceil(width / 2) * Math.ceil(height / 2);
   return width * height + (planes === 'colour' ? 2 * half : 0);
 }
@@ -82,17 +96,21 @@ export function bytesOf({ planes, shown, shrinkTo }: Pick<ReadOptions, 'planes' 
 function argumentsFor(
   tools: MediaTools,
   clip: string,
-  { table, shown, planes, shrinkTo }: ReadOptions,
+  { table, within = { table, firstFrame: 0 }, shown, look, planes, shrinkTo }: ReadOptions,
   { firstFrame, lastFrame }: { readonly firstFrame: number; readonly lastFrame: number },
 ): string[] {
-  const { width, height } = shrinkTo ?? shown;
-  const from = firstFrame === 0 ? [] : ['-ss', secondsBefore(table, firstFrame)];
+  const { width, height } = shrinkTo ?? sizeRead(shown, look);
+  const first = within.firstFrame + firstFrame;
+  const from = first === 0 ? [] : ['-ss', secondsBefore(within.table, first)];
   const filters = [
     // Of two frames with the same time only one can be seen, and the table holds one.
     'select=isnan(prev_selected_pts)+gt(pts\\,prev_selected_pts)',
+    ...turned(shown),
+    ...partSeen(shown, look),
     // Newer builds would leave the full range of some phones as it is.
     `scale=${width}:${height}:flags=${shrinkTo ? 'area' : 'bilinear'}${planes === 'grey' ? '' : ':out_range=tv'}`,
     `format=${planes === 'grey' ? 'gray' : 'yuv420p'}`,
+    ...lightOf(look),
   ];
   return [
     ...['-hide_banner', '-v', 'error', '-nostdin'],
@@ -117,6 +135,31 @@ function argumentsFor(
   ];
 }
 
+const turnFilters = { 0: [], 90: ['transpose=clock'], 180: ['hflip', 'vflip'], 270: ['transpose=cclock'] } as const;
+
+const turned = ({ turnDeg = 0 }: UprightPicture): readonly string[] => turnFilters[turnDeg];
+
+/** Cuts a part out of the upright picture and holds it before a mirror. */
+function partSeen(shown: PictureSize, look: Look | undefined): readonly string[] {
+  if (look === undefined) return [];
+  const part = seenPart(shown, look);
+  return [...(look.crop === null ? [] : cutOut(shown, part)), ...(look.mirrored ? ['hflip'] : [])];
+}
+
+function cutOut(shown: PictureSize, part: SeenPart): readonly string[] {
+  const { width, height } = seenSize(part);
+  // Places are those of square pixels.
+  return [`scale=${shown.width}:${shown.height}:flags=bilinear`, `crop=${width}:${height}:${part.left}:${part.top}`];
+}
+
+/** Multiplies light and colour, as a screen's brightness does; in limited range. */
+function lightOf(look: Look | undefined): readonly string[] {
+  if (look === undefined || look.brightness === 1) return [];
+  const times = look.brightness.toFixed(4);
+  const chroma = `clip((val-128)*${times}+128\\,16\\,240)`;
+  return [`lutyuv=y=clip((val-16)*${times}+16\\,16\\,235):u=${chroma}:v=${chroma}`];
+}
+
 /** A moment after which the frame is the first to appear, in seconds from the clip's first frame. */
 export function secondsBefore(table: FrameTable, frame: number): string {
   const us = seekTargetUs(table, frame - 1) - frameStartUs(table, 0);
@@ -129,6 +172,8 @@ export type ChosenOptions = {
   readonly frames: readonly number[];
   /** Size of the pictures that come. */
   readonly size: PictureSize;
+  /** The upright picture and what is seen of it; without it, all of the picture as the file shows it. */
+  readonly from?: { readonly shown: UprightPicture; readonly look?: Look | undefined } | undefined;
   readonly signal?: AbortSignal | undefined;
 };
 
@@ -153,10 +198,10 @@ export async function* readChosenPictures(
 async function* readRun(
   tools: MediaTools,
   clip: string,
-  { table, frames, size, signal }: ChosenOptions,
+  { table, frames, size, from, signal }: ChosenOptions,
 ): AsyncGenerator<ReadPicture, void, void> {
   const decoded = decodedFrames(tools.ffmpeg.path, {
-    args: argumentsForChosen(tools, clip, { table, frames, size }),
+    args: argumentsForChosen(tools, clip, { table, frames, size, from }),
     frameBytes: bytesOf({ planes: 'colour', shown: size }),
     signal,
   });
@@ -175,14 +220,16 @@ async function* readRun(
   if (missing !== undefined) throw undecodedFrame(clip, table, { frame: missing, cause: next.value });
 }
 
-function argumentsForChosen(tools: MediaTools, clip: string, { table, frames, size }: ChosenOptions): string[] {
+function argumentsForChosen(tools: MediaTools, clip: string, { table, frames, size, from }: ChosenOptions): string[] {
   const first = frames[0] ?? 0;
   const filters = [
     // Of two frames with the same time only one can be seen, and the table holds one.
     'select=isnan(prev_selected_pts)+gt(pts\\,prev_selected_pts)',
     `select=${frames.map((frame) => `eq(n\\,${frame - first})`).join('+')}`,
+    ...(from === undefined ? [] : [...turned(from.shown), ...partSeen(from.shown, from.look)]),
     `scale=${size.width}:${size.height}:flags=area:out_range=tv`,
     'format=yuv420p',
+    ...lightOf(from?.look),
   ];
   return [
     ...['-hide_banner', '-v', 'error', '-nostdin'],

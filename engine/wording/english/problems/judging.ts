@@ -38,4 +38,13 @@ export const judging = {
     'No reps were measured in “{clip}”, so its reps stay as they are; measure it first, or mark them by hand.',
   movementGone: 'That movement is no longer offered in “{clip}”, so no rep was added; mark the rep by hand.',
   clicksFull: '“{clip}” already has {most} clicks, so none was added; remove the earlier ones first.',
+  nothingToFrame:
+    'The footage of “{clip}” is not in the library, so there is nothing to turn or trim; import the clip first.',
+  cropOutside: 'The crop goes beyond the picture, so nothing was changed.',
+  frameOutsideSection:
+    'Frame {frame} lies outside the section that “{clip}” shows, so nothing was marked; choose a moment within it.',
+  sectionEndsEarly: 'The section would end before it starts, so the clip was not trimmed; set its end further on.',
+  judgedOutside:
+    'Flags or ticks lie outside the section, so “{clip}” was not trimmed; move or remove them first.',
+  nothingToSplit: 'There is nothing to split in “{clip}” at this frame, so it stays one clip; go further into it.',
 } as const;

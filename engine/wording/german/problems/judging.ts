@@ -44,4 +44,14 @@ export const judging = {
   movementGone:
     'Diese Bewegung wird in „{clip}“ nicht mehr angeboten, es kam keine Wiederholung dazu. Markier sie von Hand.',
   clicksFull: '„{clip}“ hat schon {most} Klicks, es kam keiner dazu. Entferne erst die früheren.',
+  nothingToFrame:
+    'Das Video zu „{clip}“ ist nicht in der Bibliothek, also gibt es nichts zu drehen oder zu kürzen; bitte importiere den Clip zuerst.',
+  cropOutside: 'Der Ausschnitt reicht über das Bild hinaus; es wurde nichts geändert.',
+  frameOutsideSection:
+    'Bild {frame} liegt außerhalb des Abschnitts, den „{clip}“ zeigt; es wurde nichts markiert. Wähle einen Moment darin.',
+  sectionEndsEarly:
+    'Der Abschnitt würde enden, bevor er beginnt; der Clip wurde nicht gekürzt. Setze das Ende weiter hinten.',
+  judgedOutside:
+    'Außerhalb des Abschnitts liegen Bemerkungen oder Haken; „{clip}“ wurde nicht gekürzt. Verschiebe oder entferne sie zuerst.',
+  nothingToSplit: 'An diesem Bild gibt es in „{clip}“ nichts zu teilen; es bleibt ein Clip. Geh weiter hinein.',
 } as const satisfies Readonly<Record<keyof typeof english, string>>;

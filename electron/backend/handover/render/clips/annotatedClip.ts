@@ -7,7 +7,15 @@ import { makeSoundtrack } from '../../../media/read/soundtrack.ts';
 import type { MediaTools } from '../../../media/tools/mediaTools.ts';
 import { encodeVideo } from '../../../media/write/encodeVideo.ts';
 import { openOverlay } from '../overlay/overlay.ts';
-import { type ClipToShow, evenSizeWithin, type PictureNote, type PictureWords, wordsOfNote } from '../picture.ts';
+import {
+  type ClipToShow,
+  evenSizeWithin,
+  framesOf,
+  type PictureNote,
+  type PictureWords,
+  sizeSeenOf,
+  wordsOfNote,
+} from '../picture.ts';
 import { type CardWords, paintCard } from './card.ts';
 import { composedFrames, outputRate } from './composedFrames.ts';
 import { type AtNotes, layOut, pictureUsAt, type Shot, shotsOf, soundPieces } from './timeline.ts';
@@ -41,12 +49,12 @@ export async function renderAnnotatedClip(
   options: AnnotatedClipOptions,
 ): Promise<readonly Shot[]> {
   const { notes, words, atNotes = usualFreeze, card, longestSidePx = 1920, onProgress, signal } = options;
-  const size = evenSizeWithin(clip.shown, longestSidePx);
+  const size = evenSizeWithin(sizeSeenOf(clip), longestSidePx);
   const colours = await readPictureColours(tools, clip.file, signal);
   const said = [...notes.flatMap(wordsOfNote), ...(card === null ? [] : [card.heading, ...card.lines])];
   const overlay = await openOverlay(clip, { size, colours, words, said });
   const rate = outputRate(clip.table);
-  const [firstFrame, lastFrame] = [0, clip.table.ticks.length - 1];
+  const { firstFrame, lastFrame } = framesOf(clip);
   const timeline = layOut({
     ...{ table: clip.table, firstFrame, lastFrame, notes, atNotes },
     ...{ cardS: card === null ? 0 : cardS, speed: 1, pictureUs: pictureUsAt(rate) },

@@ -6,7 +6,7 @@ import type { MediaTools } from '../../../media/tools/mediaTools.ts';
 import type { FrameRate } from '../../../media/write/encodeVideo.ts';
 import { type Layer, layOver, planarBytes } from '../overlay/layer.ts';
 import type { Overlay, Shown } from '../overlay/overlay.ts';
-import type { ClipToShow } from '../picture.ts';
+import { type ClipToShow, framesOf } from '../picture.ts';
 import { shotCount, shotsOf, type Timeline } from './timeline.ts';
 
 export type Composition = {
@@ -29,12 +29,13 @@ export async function* composedFrames(
   clip: ClipToShow,
   { timeline, rate, size, overlay, card, onProgress, signal }: Composition,
 ): AsyncGenerator<Uint8Array, void, void> {
-  const { file, table, shown } = clip;
+  const { file, table, shown, framing: look } = clip;
   const { firstFrame, lastFrame } = timeline;
   const footage = readPictures(tools, file, {
-    ...{ table, shown, firstFrame, lastFrame, signal },
+    ...{ table, shown, look, firstFrame, lastFrame, signal },
     ...{ planes: 'colour', shrinkTo: size, bytes: 'shared' },
   });
+  const zeroUs = clockUsAt(table, framesOf(clip).firstFrame);
   const count = shotCount(timeline, rate);
   const picture = new Uint8Array(planarBytes(size));
   let decoded = await footage.next();
@@ -47,7 +48,7 @@ export async function* composedFrames(
       } else if (last === null || last.frame !== shot.frame || last.notes !== shot.notes) {
         while (!decoded.done && decoded.value.frame < shot.frame) decoded = await footage.next();
         if (decoded.done) return;
-        last = { frame: shot.frame, notes: shot.notes, path: 'soFar', clockUs: clockUsAt(table, shot.frame) };
+        last = { frame: shot.frame, notes: shot.notes, path: 'soFar', clockUs: clockUsAt(table, shot.frame) - zeroUs };
         picture.set(decoded.value.bytes);
         overlay.finish(picture, last);
       }

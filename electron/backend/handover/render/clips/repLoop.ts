@@ -1,3 +1,4 @@
+import { nearestIn } from '../../../../../engine/framing/section.ts';
 import { isJudging } from '../../../../../engine/review/parts.ts';
 import type { Clip } from '../../../../../engine/review/review.ts';
 import { type Severity, severities } from '../../../../../engine/rubric/rubric.ts';
@@ -10,7 +11,15 @@ import { readPictureColours } from '../../../media/probe/pictureColours.ts';
 import type { MediaTools } from '../../../media/tools/mediaTools.ts';
 import { encodeVideo } from '../../../media/write/encodeVideo.ts';
 import { openOverlay } from '../overlay/overlay.ts';
-import { type ClipToShow, evenSizeWithin, type PictureNote, type PictureWords, wordsOfNote } from '../picture.ts';
+import {
+  type ClipToShow,
+  evenSizeWithin,
+  framesOf,
+  type PictureNote,
+  type PictureWords,
+  sizeSeenOf,
+  wordsOfNote,
+} from '../picture.ts';
 import { composedFrames, outputRate } from './composedFrames.ts';
 import { layOut, pictureUsAt } from './timeline.ts';
 
@@ -81,8 +90,9 @@ export async function renderRepLoop(
 ): Promise<void> {
   const { note, words, speed = 1, mostBytes = 8_000_000, onProgress, signal } = options;
   const { table } = clip;
-  const firstFrame = frameAtUs(table, frameStartUs(table, options.firstFrame) - aroundUs);
-  const lastFrame = frameAtUs(table, frameEndUs(table, options.lastFrame) + aroundUs);
+  const range = framesOf(clip);
+  const firstFrame = nearestIn(range, frameAtUs(table, frameStartUs(table, options.firstFrame) - aroundUs));
+  const lastFrame = nearestIn(range, frameAtUs(table, frameEndUs(table, options.lastFrame) + aroundUs));
   const rate = outputRate(table);
   const shown = note && { ...note, frame: firstFrame };
   const laid = layOut({
@@ -93,7 +103,7 @@ export async function renderRepLoop(
   const colours = await readPictureColours(tools, clip.file, signal);
   const mostBits = (shareOfRoom * mostBytes * 8 * 1_000_000) / timeline.lastsUs;
   for (const side of sidesPx) {
-    const size = evenSizeWithin(clip.shown, side);
+    const size = evenSizeWithin(sizeSeenOf(clip), side);
     const pixels = (size.width * size.height * rate.numerator) / rate.denominator;
     const isLast = side === sidesPx.at(-1);
     if (mostBits < bitsPerPixel.least * pixels && !isLast) continue;

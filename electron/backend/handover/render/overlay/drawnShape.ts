@@ -48,23 +48,22 @@ function drawAngle(pen: Pen, [one, apex, other]: readonly [Point, Point, Point],
   casedWords(pen, `${Math.round(degrees)}°`, { at, sizePx: 17 * unit, align: 'center' });
 }
 
-/** The shape in pixels of a picture of another size. */
-export function scaledShape(drawn: Drawn, scale: { readonly x: number; readonly y: number }): Drawn {
-  const scaled = ({ x, y }: Point): Point => ({ x: x * scale.x, y: y * scale.y });
+/** The shape with each of its points placed elsewhere, as in a picture of another size. */
+export function placedShape(drawn: Drawn, place: (point: Point) => Point): Drawn {
   switch (drawn.shape) {
     case 'line':
     case 'plumb':
     case 'circle': {
       const [a, b] = drawn.points;
-      return { ...drawn, points: [scaled(a), scaled(b)] };
+      return { ...drawn, points: [place(a), place(b)] };
     }
     case 'angle': {
       const [a, b, c] = drawn.points;
-      return { ...drawn, points: [scaled(a), scaled(b), scaled(c)] };
+      return { ...drawn, points: [place(a), place(b), place(c)] };
     }
     case 'stroke':
-      return { ...drawn, points: drawn.points.map(scaled) };
+      return { ...drawn, points: drawn.points.map(place) };
     case 'text':
-      return { ...drawn, points: [scaled(drawn.points[0])] };
+      return { ...drawn, points: [place(drawn.points[0])] };
   }
 }

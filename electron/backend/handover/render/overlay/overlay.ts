@@ -1,11 +1,12 @@
 import { boxAt } from '../../../../../engine/covers/cover.ts';
+import { seenPoint } from '../../../../../engine/framing/picturePlaces.ts';
 import { angleInTens, type NearSide, nearSideJoints } from '../../../../../engine/handover/nearSide.ts';
 import { drawnOf, type Point, showsAt } from '../../../../../engine/review/drawings/drawing.ts';
 import { lumaWeights, type PictureColours } from '../../../media/probe/pictureColours.ts';
 import type { PictureSize } from '../../../media/probe/streams.ts';
-import type { ClipToShow, PictureNote, PictureWords } from '../picture.ts';
+import { type ClipToShow, type PictureNote, type PictureWords, partSeenOf, sizeSeenOf } from '../picture.ts';
 import { coverPlanes } from './coverPlanes.ts';
-import { drawShape, scaledShape } from './drawnShape.ts';
+import { drawShape, placedShape } from './drawnShape.ts';
 import { casedWords, dot, ink, strokeCased, traceGapped } from './ink.ts';
 import { type Layer, layOver } from './layer.ts';
 import { boundsAround, openPainter, type Painter, type Pen, wholePicture } from './painter.ts';
@@ -54,17 +55,24 @@ export async function openOverlay(
   const written = clip.drawings.map(drawnOf).flatMap((drawn) => (drawn.shape === 'text' ? [drawn.text] : []));
   const everyWord = [words.knee, words.trunk, ...written, ...said].join(' ');
   const painter = await openPainter(size, lumaWeights(colours, clip.shown.height), everyWord);
-  const scale = { x: size.width / clip.shown.width, y: size.height / clip.shown.height };
-  const scaled = ({ x, y }: Point): Point => ({ x: x * scale.x, y: y * scale.y });
+  const part = partSeenOf(clip);
+  const seen = sizeSeenOf(clip);
+  const scale = { x: size.width / seen.width, y: size.height / seen.height };
+  const scaled = (point: Point): Point => {
+    const { x, y } = seenPoint(part, point);
+    return { x: x * scale.x, y: y * scale.y };
+  };
   const pathAt = clip.measurement === null ? null : pathReader(clip.measurement, clip.camera);
 
   const coverAll = (bytes: Uint8Array, frame: number) => {
     for (const cover of clip.covers) {
       const box = boxAt(cover, frame);
       if (box === null) continue;
-      const [left, top] = [box.leftPx * scale.x, box.topPx * scale.y];
-      const sides = { widthPx: box.widthPx * scale.x, heightPx: box.heightPx * scale.y };
-      coverPlanes(bytes, size, { leftPx: left, topPx: top, ...sides }, cover.look);
+      const one = scaled({ x: box.leftPx, y: box.topPx });
+      const other = scaled({ x: box.leftPx + box.widthPx, y: box.topPx + box.heightPx });
+      const [leftPx, topPx] = [Math.min(one.x, other.x), Math.min(one.y, other.y)];
+      const sides = { widthPx: Math.abs(other.x - one.x), heightPx: Math.abs(other.y - one.y) };
+      coverPlanes(bytes, size, { leftPx, topPx, ...sides }, cover.look);
     }
   };
 
@@ -107,7 +115,7 @@ export async function openOverlay(
     const ids = new Set(key.split(' '));
     return painter.paint(wholePicture(size), (pen) => {
       for (const drawing of clip.drawings) {
-        if (ids.has(drawing.id)) drawShape(pen, scaledShape(drawnOf(drawing), scale), painter.unit);
+        if (ids.has(drawing.id)) drawShape(pen, placedShape(drawnOf(drawing), scaled), painter.unit);
       }
     });
   });

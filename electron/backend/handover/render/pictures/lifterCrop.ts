@@ -1,9 +1,10 @@
+import { seenPoint } from '../../../../../engine/framing/picturePlaces.ts';
 import { nearSideJoints } from '../../../../../engine/handover/nearSide.ts';
 import { drawnOf, type Point, showsAt } from '../../../../../engine/review/drawings/drawing.ts';
 import type { PictureSize } from '../../../media/probe/streams.ts';
 import { type Bounds, boundsAround, wholePicture } from '../overlay/painter.ts';
 import { pathReader } from '../overlay/pathReader.ts';
-import type { ClipToShow } from '../picture.ts';
+import { type ClipToShow, partSeenOf, sizeSeenOf } from '../picture.ts';
 
 /** Room around the near side, in shares of the height of its joints: head and hands above, feet below, arms to the sides. */
 const roomAround = { top: 0.45, bottom: 0.2, side: 0.4 };
@@ -15,16 +16,20 @@ const shape = { least: 3 / 4, most: 4 / 3 };
 const leastLeftOut = 0.2;
 
 /**
- * The part of a clip's upright picture that shows the lifter and what is drawn at some frames: around the joints where they
+ * The part of what is seen of a clip that shows the lifter and what is drawn at some frames: around the joints where they
  * were seen, else around the load's path; null where the whole picture is as good, or where nothing says who lifts.
  */
 export function lifterCrop(clip: ClipToShow, frames: readonly number[]): Bounds | null {
-  const { shown } = clip;
-  const path = frames.flatMap((frame) => pathPoints(clip, frame));
-  const joints = frames.flatMap((frame) => jointPoints(clip, frame));
+  const [part, shown] = [partSeenOf(clip), sizeSeenOf(clip)];
+  const seen = (points: readonly Point[]) => points.map((point) => seenPoint(part, point));
+  const path = seen(frames.flatMap((frame) => pathPoints(clip, frame)));
+  const joints = seen(frames.flatMap((frame) => jointPoints(clip, frame)));
   const lifter = aroundJoints(joints) ?? aroundPath(path, shown);
   if (lifter === null) return null;
-  const drawn = boundsAround([...path, ...frames.flatMap((frame) => drawnPoints(clip, frame))], 0.03 * shown.height);
+  const drawn = boundsAround(
+    [...path, ...seen(frames.flatMap((frame) => drawnPoints(clip, frame)))],
+    0.03 * shown.height,
+  );
   const crop = within(shaped(drawn === null ? lifter : union(lifter, drawn)), shown);
   const share = ((crop.right - crop.left) * (crop.bottom - crop.top)) / (shown.width * shown.height);
   return share > 1 - leastLeftOut ? null : crop;

@@ -12,7 +12,7 @@ import type { MediaTools } from '../../../media/tools/mediaTools.ts';
 import { encodeJpegs } from '../../../media/write/encodeJpegs.ts';
 import { openOverlay } from '../overlay/overlay.ts';
 import { wholePicture } from '../overlay/painter.ts';
-import { type ClipToShow, evenSizeWithin, type PictureNote, type PictureWords } from '../picture.ts';
+import { type ClipToShow, evenSizeWithin, type PictureNote, type PictureWords, sizeSeenOf } from '../picture.ts';
 import { cutPicture, evenCut } from './cutPicture.ts';
 import { lifterCrop } from './lifterCrop.ts';
 
@@ -21,7 +21,8 @@ export type Still = { readonly note: PictureNote; readonly size: PictureSize; re
 
 export type StillsOptions = {
   readonly words: PictureWords;
-  /** `lifter`: cut to who lifts, the same for all stills of a clip, where that is known; the whole picture otherwise. */
+  /** `lifter`: cut to who lifts, the same for all stills of a clip, where that is known and the coach has cut out no part; what is seen of
+   * the picture otherwise. */
   readonly framing?: 'lifter' | 'whole';
   /** 1280 where nothing is said. */
   readonly longestSidePx?: number;
@@ -42,10 +43,11 @@ export async function renderStills(
 ): Promise<readonly Still[]> {
   if (notes.length === 0) return [];
   const frames = notes.map(({ frame }) => frame);
-  const crop = (framing === 'lifter' ? lifterCrop(clip, frames) : null) ?? wholePicture(clip.shown);
-  const { width, height } = clip.shown;
+  const crop =
+    (framing === 'lifter' && !clip.framing?.crop ? lifterCrop(clip, frames) : null) ?? wholePicture(sizeSeenOf(clip));
+  const { width, height } = sizeSeenOf(clip);
   const longestOfCrop = Math.max(crop.right - crop.left, crop.bottom - crop.top);
-  const size = evenSizeWithin(clip.shown, (longestSidePx * Math.max(width, height)) / longestOfCrop);
+  const size = evenSizeWithin({ width, height }, (longestSidePx * Math.max(width, height)) / longestOfCrop);
   const scale = { x: size.width / width, y: size.height / height };
   const cut = evenCut(
     { left: crop.left * scale.x, right: crop.right * scale.x, top: crop.top * scale.y, bottom: crop.bottom * scale.y },
@@ -61,6 +63,7 @@ export async function renderStills(
       table: clip.table,
       frames,
       size,
+      from: { shown: clip.shown, look: clip.framing },
       signal,
     })) {
       const picture = bytes.slice();

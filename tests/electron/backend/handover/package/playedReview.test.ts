@@ -15,6 +15,7 @@ const tableOf = (frames: number) => ({
   endTicks: frames,
 });
 const footage = tableOf(30);
+const range = { firstFrame: 0, lastFrame: 29 };
 const said = noteAt(10);
 
 const pictures = (frames: readonly number[], notes: readonly PictureNote[] = []): Shot[] =>
@@ -30,7 +31,7 @@ const shots: readonly Shot[] = [
   ...pictures(from(10, 20, 2)),
   ...pictures(from(20, 10)),
 ];
-const times = annotatedTime(shots, { table: tableOf(75), footage, notes: new Map([['f', said]]) });
+const times = annotatedTime(shots, { table: tableOf(75), footage, range, notes: new Map([['f', said]]) });
 
 describe('the times of a clip with a card, a pause and slow motion', () => {
   it.each([
@@ -73,7 +74,7 @@ describe('the times of a clip with a card, a pause and slow motion', () => {
     const parsed = parseReview(JSON.parse(JSON.stringify(written)), judgingDataOf(appFolder).catalogue(1));
     if (!parsed.ok) throw new Error(parsed.sentence);
     const facts = { codec: 'h264', width: 2, height: 2, rotationDeg: 0, frames: 75, durationUs: 7_500_000 } as const;
-    const clip = { facts: { ...facts, timeBase }, footage, ...times };
+    const clip = { facts: { ...facts, timeBase }, footage, range, ...times };
     const [entry] = reviewAsPlayed(parsed.review, new Map([['c', clip]])).entries;
     expect(entry?.clips[0]?.reps).toEqual([{ index: 1, start: { seconds: 2.5 }, end: { seconds: 5.5 } }]);
     expect(entry?.flags.map(({ at }) => at)).toEqual([{ seconds: 3 }, { seconds: 6.5 }]);
