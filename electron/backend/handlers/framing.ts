@@ -5,13 +5,14 @@ import { type Turning, turnedCover, turnedDrawn, turnedSetUp } from '../../../en
 import { ProblemError } from '../../contract/reply.ts';
 import type { PictureSize } from '../media/probe/streams.ts';
 import type { Changes } from '../store/changes.ts';
-import { type ClipHome, findClip } from '../store/clips.ts';
+import { type ClipHome, type ClipRow, findClip } from '../store/clips.ts';
 import type { Reading } from '../store/connection.ts';
 import { coverColumns, coverOf, listCovers } from '../store/covers.ts';
 import { drawingOf, drawnColumns, listDrawings } from '../store/drawings.ts';
 import { findFootage } from '../store/footage.ts';
 import { framingColumns, framingOf, uprightOf } from '../store/framing.ts';
 import { findSetUp, setUpRow } from '../store/measuring.ts';
+import { narrationOfClip } from '../store/narrations.ts';
 import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
 
@@ -22,6 +23,7 @@ export const frameClip: Handler<'clips.frame'> = (context, { clipId, change }) =
   const before = framingOf(clip);
   const size = pictureOf(reading, clip);
   const by = turnedBy(change.turnDeg ?? before.turnDeg, back(before.turnDeg));
+  if (by !== 0) assertNotNarrated(reading, clip);
   const kept = before.crop && turnedCrop(before.crop, size, by);
   const after: Framing = {
     turnDeg: change.turnDeg ?? before.turnDeg,
@@ -36,6 +38,11 @@ export const frameClip: Handler<'clips.frame'> = (context, { clipId, change }) =
     return { name: { id: 'clipFramed', values: { clip: clip.name, how: howOf(change) } }, value: {} };
   });
 };
+
+/** A narration tells its own frames and places, and no undo takes it along. Throws `conflict` for a clip that has one. */
+export function assertNotNarrated(reading: Reading, clip: ClipRow): void {
+  if (narrationOfClip(reading, clip.id)) throw new ProblemError('conflict', 'narratedAsItIs', { clip: clip.name });
+}
 
 /** The turn that takes a turn back. */
 const back = (turnDeg: TurnDeg): TurnDeg => (({ 0: 0, 90: 270, 180: 180, 270: 90 }) as const)[turnDeg];

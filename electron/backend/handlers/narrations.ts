@@ -14,6 +14,7 @@ import { type ClipHome, findClip } from '../store/clips.ts';
 import { inTransaction } from '../store/connection.ts';
 import { assertOutsideLibrary } from '../store/folder.ts';
 import { footageOfClip } from '../store/footage.ts';
+import { uprightOf } from '../store/framing.ts';
 import {
   discardNarrations,
   findNarration,
@@ -49,6 +50,7 @@ export const beginNarration: Handler<'narrations.begin'> = (context, { clipId })
   const footage = footageOfClip(reading, clipId);
   if (!footage?.file) throw new ProblemError('not-found', 'nothingToNarrate', { clip: clip.name });
   const narrationId = randomUUID();
+  const upright = uprightOf(footage, clip);
   inTransaction(writing, () => {
     assertWritable(writing, clip.session_id);
     if (narrationOfClip(writing, clipId)) throw new ProblemError('conflict', 'narratedAlready', { clip: clip.name });
@@ -56,8 +58,8 @@ export const beginNarration: Handler<'narrations.begin'> = (context, { clipId })
       id: narrationId,
       clip_id: clipId,
       made_at: new Date().toISOString(),
-      shown_width: footage.shown_width,
-      shown_height: footage.shown_height,
+      shown_width: upright.width,
+      shown_height: upright.height,
     });
   });
   return { narrationId };

@@ -12,6 +12,7 @@ import { sectionColumns, sectionOf } from '../store/framing.ts';
 import { flagIdsOfRep, listFlags, listTicks } from '../store/judgements.ts';
 import { listReps, type RepRow } from '../store/reps.ts';
 import { actOnSession } from './acts.ts';
+import { assertNotNarrated } from './framing.ts';
 import type { Handler } from './handler.ts';
 import { endWithin, moveToParts } from './splitting.ts';
 
@@ -20,6 +21,7 @@ export const trimClip: Handler<'clips.trim'> = (context, { clipId, section: aske
   const { reading } = context.library();
   const clip = findClip(reading, clipId);
   const table = tableOfClip(reading, clip);
+  assertNotNarrated(reading, clip);
   const range = asked === null ? framesShown(null, table) : inTable(clip, table, asked);
   assertNothingJudgedOutside(reading, clip, range);
   return actOnSession(context, clip.session_id, (changes) => {
@@ -38,6 +40,7 @@ export const splitClip: Handler<'clips.split'> = (context, { clipId, cuts }) => 
   const { reading } = context.library();
   const clip = findClip(reading, clipId);
   const table = tableOfClip(reading, clip);
+  assertNotNarrated(reading, clip);
   const parts = partsOf(framesShown(sectionOf(clip), table), cuts);
   if (parts.length < 2) throw new ProblemError('conflict', 'nothingToSplit', { clip: clip.name });
   return actOnSession(context, clip.session_id, (changes) => {

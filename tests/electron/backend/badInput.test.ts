@@ -107,6 +107,8 @@ it('answers for things that are not there, whichever request names them', async 
     suggestionId: 'gone',
     dismissed: true,
     offered: 1,
+    section: null,
+    cuts: [1],
   };
   const own: Partial<Record<RequestName, Readonly<Record<string, unknown>>>> = {
     'measures.clearClicks': { what: 'disc' },

@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { turnedSize } from '../../../engine/framing/picturePlaces.ts';
-import { turnedCover, turnedDrawn, turnedSetUp } from '../../../engine/review/turnedPlaces.ts';
 import { setUpSchema } from '../../../engine/recording/setUp.ts';
 import { type Drawn, drawnSchema } from '../../../engine/review/drawings/drawing.ts';
+import { turnedCover, turnedDrawn, turnedSetUp } from '../../../engine/review/turnedPlaces.ts';
 
 const size = { width: 1280, height: 720 };
 const quarter = { size, by: 90 } as const;

@@ -44,7 +44,8 @@ export const judging = {
   frameOutsideSection:
     'Frame {frame} lies outside the section that “{clip}” shows, so nothing was marked; choose a moment within it.',
   sectionEndsEarly: 'The section would end before it starts, so the clip was not trimmed; set its end further on.',
-  judgedOutside:
-    'Flags or ticks lie outside the section, so “{clip}” was not trimmed; move or remove them first.',
+  judgedOutside: 'Flags or ticks lie outside the section, so “{clip}” was not trimmed; move or remove them first.',
+  narratedAsItIs:
+    '“{clip}” has a narration over it as it is, so it was neither turned nor cut; delete the narration first.',
   nothingToSplit: 'There is nothing to split in “{clip}” at this frame, so it stays one clip; go further into it.',
 } as const;

@@ -53,5 +53,7 @@ export const judging = {
     'Der Abschnitt würde enden, bevor er beginnt; der Clip wurde nicht gekürzt. Setze das Ende weiter hinten.',
   judgedOutside:
     'Außerhalb des Abschnitts liegen Bemerkungen oder Haken; „{clip}“ wurde nicht gekürzt. Verschiebe oder entferne sie zuerst.',
+  narratedAsItIs:
+    '„{clip}“ ist in dieser Form schon besprochen und wurde deshalb weder gedreht noch geschnitten; zuerst die Aufnahme löschen.',
   nothingToSplit: 'An diesem Bild gibt es in „{clip}“ nichts zu teilen; es bleibt ein Clip. Geh weiter hinein.',
 } as const satisfies Readonly<Record<keyof typeof english, string>>;

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { seenPoint } from '../../../../../engine/framing/picturePlaces.ts';
 import { type CaptionedFlag, captionCues } from '../../../../../engine/narration/captions.ts';
 import type { NarrationTrack } from '../../../../../engine/narration/narration.ts';
 import {
@@ -20,7 +21,15 @@ import { encodeVideo } from '../../../media/write/encodeVideo.ts';
 import { makeVoiceTrack } from '../../../media/write/voice.ts';
 import { planarBytes } from '../overlay/layer.ts';
 import { openOverlay } from '../overlay/overlay.ts';
-import { type ClipToShow, evenSizeWithin, type PictureNote, type PictureWords, wordsOfNote } from '../picture.ts';
+import {
+  type ClipToShow,
+  evenSizeWithin,
+  type PictureNote,
+  type PictureWords,
+  partSeenOf,
+  sizeSeenOf,
+  wordsOfNote,
+} from '../picture.ts';
 import { outputRate } from './composedFrames.ts';
 import { nearer } from './nearer.ts';
 import { readingUs } from './timeline.ts';
@@ -52,7 +61,8 @@ export async function renderNarratedFilm(
   output: string,
   { notes, words, longestSidePx = 1920, onProgress, signal }: NarratedFilmOptions,
 ): Promise<void> {
-  const size = evenSizeWithin(clip.shown, longestSidePx);
+  const [part, shown] = [partSeenOf(clip), sizeSeenOf(clip)];
+  const size = evenSizeWithin(shown, longestSidePx);
   const colours = await readPictureColours(tools, clip.file, signal);
   const said = notes.flatMap(({ note }) => wordsOfNote(note));
   const drawings = track.shapes.map((drawn, index) => drawingOf(drawn, index));
@@ -69,7 +79,7 @@ export async function renderNarratedFilm(
 
   async function* frames(): AsyncGenerator<Uint8Array, void, void> {
     const reading = picturesOf(tools, clip, { stretches, size, signal });
-    const [whole, part] = [new Uint8Array(planarBytes(size)), new Uint8Array(planarBytes(size))];
+    const [whole, closer] = [new Uint8Array(planarBytes(size)), new Uint8Array(planarBytes(size))];
     let picture = whole;
     let decoded: IteratorResult<ReadPicture, void> | null = null;
     let last: NarrationShot | null = null;
@@ -88,8 +98,11 @@ export async function renderNarratedFilm(
             body: look.layers.includes('joints') ? 'shown' : 'hidden',
             drawings: look.drawn.map(idOf),
           });
-          picture = look.near === null ? whole : part;
-          if (look.near !== null) nearer(whole, part, { size, shown: clip.shown, near: look.near });
+          picture = look.near === null ? whole : closer;
+          if (look.near !== null) {
+            const near = { ...look.near, ...seenPoint(part, look.near) };
+            nearer(whole, closer, { size, shown, near });
+          }
           overlay.caption(picture, notes);
           last = shot;
         }
@@ -147,21 +160,27 @@ type Reading = {
 /** The pictures of a film, one for each change of the frame; what goes to and fro is held a few frames at a time. */
 async function* picturesOf(
   tools: MediaTools,
-  { file, table, shown }: ClipToShow,
+  { file, table, shown, framing: look }: ClipToShow,
   { stretches, size, signal }: Reading,
 ): AsyncGenerator<ReadPicture, void, void> {
   for (const { decode, frames } of stretches) {
     const [firstFrame = 0, lastFrame = firstFrame] = [Math.min(...frames), Math.max(...frames)];
     if (decode === 'inOrder') {
       const wanted = new Set(frames);
-      const options = { table, shown, firstFrame, lastFrame, shrinkTo: size, planes: 'colour', signal } as const;
+      const options = { table, shown, look, firstFrame, lastFrame, shrinkTo: size, planes: 'colour', signal } as const;
       for await (const picture of readPictures(tools, file, { ...options, bytes: 'shared' })) {
         if (wanted.has(picture.frame)) yield picture;
       }
       continue;
     }
     const held = new Map<number, ReadPicture>();
-    for await (const picture of readChosenPictures(tools, file, { table, frames, size, signal })) {
+    for await (const picture of readChosenPictures(tools, file, {
+      table,
+      frames,
+      size,
+      from: { shown, look },
+      signal,
+    })) {
       held.set(picture.frame, picture);
     }
     for (const frame of frames) {
