@@ -6,7 +6,7 @@ const floors = {
   engine: [
     ['time', 'language', 'message'],
     ['review', 'recording', 'covers', 'exercises', 'rubric'],
-    ['names'],
+    ['names', 'arrival'],
     ['programme', 'grading', 'progress', 'agreement', 'motion', 'pain', 'cautions'],
     ['wording'],
     ['document'],
@@ -20,7 +20,7 @@ const floors = {
     ['catalogue', 'lettering', 'media', 'log'],
     ['context', 'summaries'],
     ['documents', 'measure', 'reviews'],
-    ['report', 'handover'],
+    ['report', 'handover', 'arrivals'],
     ['jobs'],
     ['handlers'],
   ],
@@ -31,7 +31,7 @@ const floors = {
     ['state'],
     ['drafts', 'grade', 'shared', 'importing'],
     ['commands', 'player'],
-    ['firstStart', 'desk', 'review', 'letter', 'handover', 'compare', 'agreement', 'trainee'],
+    ['firstStart', 'desk', 'review', 'letter', 'handover', 'compare', 'agreement', 'trainee', 'inbox'],
   ],
 };
 
@@ -117,9 +117,9 @@ module.exports = {
       name: 'screens-do-not-import-each-other',
       comment: 'What two screens share lives in a room below them.',
       severity: 'error',
-      from: { path: '^renderer/(agreement|compare|desk|firstStart|handover|letter|review|trainee)/' },
+      from: { path: '^renderer/(agreement|compare|desk|firstStart|handover|inbox|letter|review|trainee)/' },
       to: {
-        path: '^renderer/(agreement|compare|desk|firstStart|handover|letter|review|trainee)/',
+        path: '^renderer/(agreement|compare|desk|firstStart|handover|inbox|letter|review|trainee)/',
         pathNot: '^renderer/$1/',
       },
     },

@@ -4,6 +4,7 @@ import type { AnyEvent } from '../contract/events.ts';
 import type { LibraryState } from '../contract/library.ts';
 import { ProblemError, type Reply } from '../contract/reply.ts';
 import { type CheckedParams, type RequestName, type Result, requests } from '../contract/requests.ts';
+import { FolderWatch } from './arrivals/folderWatch.ts';
 import { appVersion } from './catalogue/appVersion.ts';
 import { judgingDataOf } from './catalogue/loadCatalogue.ts';
 import { tellChanged } from './context/acting.ts';
@@ -41,6 +42,7 @@ export function openBackend(settings: BackendSettings): Backend {
 
   const emit = (event: AnyEvent) => {
     for (const listener of listeners) tell(listener, event);
+    if (event.name === 'settingsChanged') followFolder();
   };
   const library = () => openLibraryOf(slot);
   const keepInOrder = (opened: Library): void => {
@@ -58,7 +60,12 @@ export function openBackend(settings: BackendSettings): Backend {
       problemOf(error, 'renewing the summaries');
     }
   };
+  /** Where nobody sits at a window, nothing comes in by itself. */
+  const followFolder = (): void => {
+    if (settings.host === 'window' && slot.kind === 'open') watch.follow();
+  };
   const jobs = new JobQueue({ library, emit, run: (job, tools) => runLogged(context, log, job, tools) });
+  const watch = new FolderWatch({ library, emit, jobs, log: () => log });
   const context: Context = {
     settings,
     library,
@@ -79,17 +86,19 @@ export function openBackend(settings: BackendSettings): Backend {
     },
     ...judging,
     jobs,
+    watchedFolder: () => watch.watched(),
     summariesRenewed: () => renewing,
     emit,
   };
   if (slot.kind === 'open') {
     keepInOrder(slot.library);
     jobs.resume();
+    followFolder();
     renewing = renewAll(slot.library);
   }
 
   const close = async () => {
-    await Promise.all([jobs.close(), renewing]);
+    await Promise.all([watch.close(), jobs.close(), renewing]);
     if (slot.kind === 'open') slot.library.close();
     log.info('closed');
     log = noLog;

@@ -24,6 +24,10 @@ export const filmstripAddress = (clipId: string): string =>
 
 const inScheme = (scheme: Scheme | undefined): string => (scheme === undefined ? '' : `&scheme=${scheme}`);
 
+/** Source of an `<img>` with one picture of a file in the inbox, or its pictures side by side. */
+export const arrivalAddress = (arrivalId: string, what: 'poster' | 'filmstrip'): string =>
+  `${appOrigin}/inbox/${encodeURIComponent(arrivalId)}/${what}`;
+
 /** Source of an `<iframe sandbox>` that shows a letter as it was sent; without a scheme in the device's. */
 export const sentAddress = (sessionId: string, version: number, scheme?: Scheme): string =>
   `${appOrigin}/preview/${encodeURIComponent(sessionId)}/sent-${version}?revision=0${inScheme(scheme)}`;

@@ -10,6 +10,8 @@ export const events = {
   jobChanged: v.strictObject({ job: jobSchema }),
   /** A session changed in the database; with its line on the desk, null once the session is gone. */
   sessionChanged: v.strictObject({ sessionId: id, summary: v.nullable(sessionSummarySchema) }),
+  /** Something came into the inbox, left it, or was said of it. */
+  inboxChanged: v.strictObject({}),
   /** Trainees came, or changed. */
   traineesChanged: v.strictObject({}),
   libraryChanged: v.strictObject({}),

@@ -5,7 +5,7 @@ import { id, none } from './shapes.ts';
 
 export const jobSchema = v.strictObject({
   id,
-  kind: v.picklist(['demo', 'import', 'proxy', 'measure', 'handover', 'narration']),
+  kind: v.picklist(['demo', 'import', 'arrive', 'proxy', 'measure', 'handover', 'narration']),
   /** What it is called: said by `sayJob`, like its step. */
   title: messageSchema,
   state: v.picklist(['waiting', 'running', 'done', 'failed', 'cancelled']),

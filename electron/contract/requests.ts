@@ -6,6 +6,7 @@ import { deskRequests } from './desk.ts';
 import { documentRequests, documentWindowRequests } from './documents.ts';
 import { drawingRequests } from './drawings.ts';
 import { handoverRequests, handoverWindowRequests } from './handover.ts';
+import { inboxRequests, inboxWindowRequests } from './inbox.ts';
 import { jobRequests } from './jobs.ts';
 import { judgingRequests } from './judging.ts';
 import { languageWindowRequests } from './language.ts';
@@ -30,6 +31,7 @@ export const requests = {
   ...sessionRequests,
   ...entryRequests,
   ...clipRequests,
+  ...inboxRequests,
   ...judgingRequests,
   ...drawingRequests,
   ...coverRequests,
@@ -64,6 +66,7 @@ export const windowRequests = {
   ...languageWindowRequests,
   ...libraryWindowRequests,
   ...clipWindowRequests,
+  ...inboxWindowRequests,
   ...documentWindowRequests,
   ...handoverWindowRequests,
   ...narrationWindowRequests,

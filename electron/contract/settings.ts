@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { act, read } from './kinds.ts';
-import { none } from './shapes.ts';
+import { filePath, none } from './shapes.ts';
 
 /** The longest time that can be promised. */
 export const mostDaysPromised = 60;
@@ -13,6 +13,8 @@ export const settingsSchema = v.strictObject({
   measuringPaused: v.optional(v.boolean(), false),
   /** How many days after footage came its session is promised back. */
   daysPromised: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(mostDaysPromised)), 3),
+  /** The folder whose new clips come into the inbox by themselves; null = none. */
+  watchedFolder: v.optional(v.nullable(filePath), null),
 });
 export type Settings = v.InferOutput<typeof settingsSchema>;
 

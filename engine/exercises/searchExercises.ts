@@ -28,8 +28,8 @@ function plain(word: string): string {
   return inFull[single] ?? single;
 }
 
-/** The words of a name, each plain; "bench press (dumbbells)" has three. */
-const wordsOf = (name: string): string[] =>
+/** The words of a name, each without case, accents, umlauts and plural; "bench press (dumbbells)" has three. */
+export const plainWords = (name: string): string[] =>
   name
     .toLowerCase()
     .replaceAll('ß', 'ss')
@@ -38,7 +38,7 @@ const wordsOf = (name: string): string[] =>
     .map(plain);
 
 /** Every name that an exercise goes by: id, name, everyday names, and its name in other languages. */
-const namesOf = ({ id, name, aliases }: Exercise, { translations = [] }: SearchedCatalogue): string[] => [
+export const namesOf = ({ id, name, aliases }: Exercise, { translations = [] }: SearchedCatalogue): string[] => [
   ...[id, name],
   ...(aliases?.en ?? []),
   ...(aliases?.de ?? []),
@@ -47,7 +47,7 @@ const namesOf = ({ id, name, aliases }: Exercise, { translations = [] }: Searche
 
 type Spoken = { readonly words: readonly string[]; readonly run: string };
 const spoken = (name: string): Spoken => {
-  const words = wordsOf(name);
+  const words = plainWords(name);
   return { words, run: words.join('') };
 };
 

@@ -18,6 +18,8 @@ export type Context = JudgingData & {
   /** ffmpeg and ffprobe, looked for once. */
   readonly mediaTools: () => Promise<MediaTools>;
   readonly jobs: Jobs;
+  /** The folder whose films come into the inbox by themselves, and whether it is there; null = none. */
+  readonly watchedFolder: () => { readonly folder: string; readonly there: boolean } | null;
   /** Resolves once every summary in the library was made from the judging data of this app. */
   readonly summariesRenewed: () => Promise<void>;
   readonly emit: (event: AnyEvent) => void;

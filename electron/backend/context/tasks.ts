@@ -13,6 +13,8 @@ export const taskSchema = v.variant('do', [
     entryId: v.string(),
     view: v.nullable(viewSchema),
   }),
+  /** Reads the files of a batch into the inbox. */
+  v.strictObject({ do: v.literal('arrive'), batchId: v.string() }),
   v.strictObject({ do: v.literal('proxy'), footageId: v.string() }),
   v.strictObject({ do: v.literal('measure'), clipId: v.string(), joints: v.boolean(), again: v.boolean() }),
   v.strictObject({

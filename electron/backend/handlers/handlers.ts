@@ -1,6 +1,7 @@
 import type { RequestName } from '../../contract/requests.ts';
 import { listActs, redoAct, undoAct } from './acts.ts';
 import { compareSessionsOfLibrary, compareWithFile } from './agreement.ts';
+import { bringIn } from './bringIn.ts';
 import { getFrameTable, importClips, listAlike, removeClip, resolveMedia, updateClip } from './clips.ts';
 import { addCover, placeCover, removeCover, removeCoverPlace, updateCover } from './covers.ts';
 import { getDeskSession, listDeskSessions, listDeskTrainees } from './desk.ts';
@@ -12,6 +13,16 @@ import { frameClip } from './framing.ts';
 import { getGrade, overrideGrade } from './grades.ts';
 import type { Handler } from './handler.ts';
 import { getToHandOver, listHandedOver, listToHandOver, startHandover, writeKept } from './handover.ts';
+import {
+  chooseForFiles,
+  countFiles,
+  findInboxPicture,
+  getInbox,
+  putFilesBack,
+  readFilesAgain,
+  removeFiles,
+  takeIn,
+} from './inbox.ts';
 import { cancelJob, listAllJobs, retryJob } from './jobs.ts';
 import { editLetter, getLetter, getSentLetter, sendLetter, setLetterStyle } from './letters.ts';
 import {
@@ -77,6 +88,15 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'clips.split': splitClip,
   'clips.remove': removeClip,
   'clips.frameTable': getFrameTable,
+  'inbox.get': getInbox,
+  'inbox.count': countFiles,
+  'inbox.take': takeIn,
+  'inbox.choose': chooseForFiles,
+  'inbox.bringIn': bringIn,
+  'inbox.remove': removeFiles,
+  'inbox.putBack': putFilesBack,
+  'inbox.readAgain': readFilesAgain,
+  'inbox.picture': findInboxPicture,
   'review.get': getReview,
   'reviews.import': importReview,
   'position.set': setPosition,

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
+import type { Context } from '../context/context.ts';
 import { perform } from '../store/acts.ts';
 import type { Row } from '../store/changes.ts';
 import { listClips } from '../store/clips.ts';
@@ -15,9 +16,19 @@ import { findTrainee, removeTrainee } from '../store/trainees.ts';
 import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
 
-export const addSession: Handler<'sessions.add'> = (context, { traineeId, title, date }) => {
+export const addSession: Handler<'sessions.add'> = (context, session) => {
+  const id = addNewSession(context, session);
+  tellChanged(context, id);
+  return { sessionId: id };
+};
+
+/** Adds a session; whoever asks tells of it after the commit. Throws `not-found` for a trainee who isn't there. */
+export function addNewSession(
+  context: Context,
+  { traineeId, title, date }: { readonly traineeId: string; readonly title: string; readonly date: string },
+): string {
   const library = context.library();
-  const trainee = findTrainee(library.reading, traineeId);
+  const trainee = findTrainee(library.writing, traineeId);
   const id = randomUUID();
   perform(library.writing, { sessionId: id, actorName: actorName(library), kind: 'once' }, (changes) => {
     changes.insert('session', {
@@ -34,9 +45,8 @@ export const addSession: Handler<'sessions.add'> = (context, { traineeId, title,
     });
     return { name: { id: 'sessionAdded', values: { trainee: trainee.name } }, value: undefined };
   });
-  tellChanged(context, id);
-  return { sessionId: id };
-};
+  return id;
+}
 
 export const updateSession: Handler<'sessions.update'> = (context, { sessionId, ...change }) => {
   const session = findSession(context.library().reading, sessionId);

@@ -4,8 +4,9 @@ import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { compareSessions } from '../../../engine/progress/faultChanges.ts';
 import { trendOf } from '../../../engine/progress/trend.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
-import type { Result } from '../../contract/requests.ts';
+import type { CheckedParams, Result } from '../../contract/requests.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
+import type { Context } from '../context/context.ts';
 import { clipToMeasure } from '../measure/clipToMeasure.ts';
 import { fastestMpsOfClip } from '../measure/measurementOfClip.ts';
 import { deriveAnew, perform } from '../store/acts.ts';
@@ -17,7 +18,14 @@ import { forgetContents } from '../store/summaries.ts';
 import { findTrainee, traineeColumns } from '../store/trainees.ts';
 import type { Handler } from './handler.ts';
 
-export const addTrainee: Handler<'trainees.add'> = (context, { names, ...trainee }) => {
+export const addTrainee: Handler<'trainees.add'> = (context, trainee) => {
+  const traineeId = addNewTrainee(context, trainee);
+  context.emit({ name: 'traineesChanged', data: {} });
+  return { traineeId };
+};
+
+/** Adds a trainee; whoever asks tells of it after the commit. */
+export function addNewTrainee(context: Context, { names, ...trainee }: CheckedParams<'trainees.add'>): string {
   const id = randomUUID();
   const library = context.library();
   const about = { sessionId: null, actorName: actorName(library), kind: 'once' } as const;
@@ -25,9 +33,8 @@ export const addTrainee: Handler<'trainees.add'> = (context, { names, ...trainee
     changes.insert('trainee', { id, ...traineeColumns(trainee), names, created_at: new Date().toISOString() });
     return { name: { id: 'traineeAdded', values: { trainee: trainee.name } }, value: undefined };
   });
-  context.emit({ name: 'traineesChanged', data: {} });
-  return { traineeId: id };
-};
+  return id;
+}
 
 export const updateTrainee: Handler<'trainees.update'> = (context, { traineeId, ...change }) => {
   const library = context.library();

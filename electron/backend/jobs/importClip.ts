@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
+import { clipName } from '../arrivals/clipName.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
@@ -52,9 +52,4 @@ export async function importClip(context: Context, job: JobRow, tools: JobTools,
   }
   tellChanged(context, task.sessionId);
   if (proxyJob !== undefined) context.jobs.tell(proxyJob);
-}
-
-function clipName(file: string): string {
-  const name = path.basename(file).trim().slice(0, 200);
-  return name === '' ? 'clip' : name;
 }

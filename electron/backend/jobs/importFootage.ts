@@ -10,6 +10,7 @@ import { copyHashing } from '../files/hashing.ts';
 import { clipExtension } from '../files/mediaType.ts';
 import { partSuffix, settleFile } from '../files/writeWhole.ts';
 import { type ClipProbe, probeClip } from '../media/probe/probeClip.ts';
+import type { RecordedAt } from '../media/probe/recordedAt.ts';
 import type { MediaTools } from '../media/tools/mediaTools.ts';
 import { makeFilmstrip, makePoster } from '../media/write/pictures.ts';
 import type { Writing } from '../store/connection.ts';
@@ -21,6 +22,8 @@ import type { Library } from '../store/library.ts';
 export type ImportedFootage = {
   readonly footage: FootageRow;
   readonly table: FrameTable;
+  /** When the film says that it was made; null where it doesn't. */
+  readonly recordedAt: RecordedAt | null;
   /** Adds the footage's rows, unless the library knew it; to be called inside the transaction that adds its clip. */
   readonly record: (writing: Writing) => void;
   /** Removes the files again, when that transaction failed. */
@@ -53,7 +56,7 @@ export async function importFootage(
     const copied = await copyHashing(source, clipPart, { signal: work.signal, onBytes });
     if (copied.sizeBytes !== probe.sizeBytes) throw changedMeanwhile(source);
     const known = findFootageByContent(library.reading, copied.sha256);
-    if (known) return await shareKnown(library, known, probe.table, clipPart);
+    if (known) return await shareKnown(library, known, probe, clipPart);
 
     work.report(0.7, step('makingPictures'));
     const pictures = await makePictures(tools, source, probe, {
@@ -72,6 +75,7 @@ export async function importFootage(
     return {
       footage,
       table: probe.table,
+      recordedAt: probe.recordedAt,
       record: (writing) => {
         insertFootage(writing, footage);
         writeFrameTable(writing, footage.id, 'original', probe.table);
@@ -87,13 +91,13 @@ export async function importFootage(
 async function shareKnown(
   library: Library,
   footage: FootageRow,
-  table: FrameTable,
+  { table, recordedAt }: ClipProbe,
   part: string,
 ): Promise<ImportedFootage> {
   const file = path.join(library.folder.clips, footage.file ?? '');
   const whole = existsSync(file) && (await stat(file)).size === footage.size_bytes;
   if (!whole) await settleFile(part, file);
-  return { footage, table, record: () => undefined, discard: async () => undefined };
+  return { footage, table, recordedAt, record: () => undefined, discard: async () => undefined };
 }
 
 function changedMeanwhile(source: string): ProblemError {

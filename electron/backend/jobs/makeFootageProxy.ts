@@ -20,15 +20,15 @@ import { insertNewJob, type JobTools } from './queue.ts';
 export function queueProxy(
   library: Library,
   footage: FootageRow,
-  { name, sessionId, clipId }: { readonly name: string; readonly sessionId: string; readonly clipId: string },
+  { name, sessionId, clipId }: { readonly name: string; readonly sessionId?: string; readonly clipId?: string },
 ): string | undefined {
   if (footage.plays !== 'proxy' || hasProxy(library, footage)) return undefined;
   const task = { do: 'proxy', footageId: footage.id } as const;
   return insertNewJob(library, {
     kind: 'proxy',
     title: step('playableCopyOf', { clip: name }),
-    sessionId,
-    clipId,
+    sessionId: sessionId ?? null,
+    ...(clipId !== undefined && { clipId }),
     task,
   });
 }

@@ -9,6 +9,7 @@ import { importHandover, importReview } from './importReview.ts';
 import { makeFootageProxy } from './makeFootageProxy.ts';
 import { measureClip } from './measureClip.ts';
 import type { TaskTools } from './queue.ts';
+import { readArrivals } from './readArrivals.ts';
 import { renderNarration } from './renderNarration.ts';
 
 /** Does a job's task. What it adds to the library comes in one transaction at its end, together with its being done. */
@@ -31,6 +32,8 @@ export async function runJob(context: Context, job: JobRow, tools: TaskTools): P
       return importReview(context, job, tools, { file: task.path, sessionId: task.sessionId, speaks: 'file' });
     case 'clip':
       return importClip(context, job, tools, task);
+    case 'arrive':
+      return readArrivals(context, job, tools, task);
     case 'proxy':
       return makeFootageProxy(context, job, tools, task);
     case 'measure':

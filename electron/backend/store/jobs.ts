@@ -63,6 +63,13 @@ export function findOpenMeasuring(reading: Reading, clipId: string): JobRow | un
   );
 }
 
+/** The batches of files that are being read into the inbox, or wait for it. */
+export function listOpenBatches(reading: Reading): ReadonlySet<string> {
+  const sql = `SELECT json_extract(task, '$.batchId') AS batch FROM job
+    WHERE kind = 'arrive' AND state IN ('waiting', 'running')`;
+  return new Set(all<{ batch: string }>(reading, sql).map(({ batch }) => batch));
+}
+
 /** Adds a waiting job. */
 export function insertJob(writing: Writing, job: Omit<JobRow, 'state' | 'message'>): void {
   run(

@@ -1,16 +1,21 @@
 import type { JudgingData } from '../catalogue/loadCatalogue.ts';
 import { afterEachAct } from '../store/acts.ts';
+import { placeAnew } from '../store/arrivals.ts';
 import { inTransaction } from '../store/connection.ts';
 import type { Library } from '../store/library.ts';
 import { findSession } from '../store/sessions.ts';
 import { forgetContents, listStale, writeSummary } from '../store/summaries.ts';
 import { freshSummary } from './freshSummary.ts';
 
-/** Sees that every act, undo and redo writes its session's summary in its own transaction. */
+/**
+ * Sees that every act, undo and redo writes its session's summary in its own transaction, and which files of the inbox are
+ * in it.
+ */
 export function keepSummaries({ writing }: Library, judging: JudgingData): void {
   afterEachAct(writing, (sessionId) => {
     writeSummary(writing, sessionId, freshSummary(writing, sessionId, judging));
     forgetContents(writing, findSession(writing, sessionId).trainee_id);
+    placeAnew(writing, sessionId);
   });
 }
 

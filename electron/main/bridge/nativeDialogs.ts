@@ -11,6 +11,8 @@ const clipExtensions = ['mp4', 'mov', 'm4v', 'mkv', 'webm', 'avi', '3gp', 'mts',
 const folderWords = {
   handOver: ['handOverTitle', 'handOverButton'],
   receive: ['receiveTitle', 'receiveButton'],
+  import: ['importTitle', 'importButton'],
+  watch: ['watchTitle', 'watchButton'],
 } as const;
 
 /** Asks with the platform's own dialogs, in the language that the desk speaks at that moment. */

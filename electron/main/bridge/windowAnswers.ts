@@ -61,6 +61,13 @@ export function windowAnswers({ dialogs, ask, keepLanguage, logFile }: AnswerPar
       if (path === null) return { ok: true, value: { jobId: null } };
       return ask('narrations.render', { clipId, path });
     },
+    'inbox.chooseFolder': async () => ({ ok: true, value: { path: await dialogs.whichFolder('import') } }),
+    'inbox.watch': async () => {
+      const path = await dialogs.whichFolder('watch');
+      if (path === null) return { ok: true, value: { path } };
+      const set = await ask('settings.change', { watchedFolder: path });
+      return set.ok ? { ok: true, value: { path } } : set;
+    },
     ...handoverAnswers(dialogs, ask),
   };
   return <N extends WindowRequestName>(name: N, params: unknown) => {

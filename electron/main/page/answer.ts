@@ -31,6 +31,9 @@ export async function answer(request: Request, source: PageSource): Promise<Resp
   if (rest.length === 0) {
     if (kind === 'media' && id !== '' && what === '') return media(request, source, id, 'clip');
     if (kind === 'voice' && id !== '' && what === '') return media(request, source, id, 'voice');
+    if (kind === 'inbox' && (what === 'poster' || what === 'filmstrip')) {
+      return asFile(request, await source.ask('inbox.picture', { arrivalId: decode(id), what }));
+    }
     if (kind === 'pictures' && (what === 'poster' || what === 'filmstrip')) return media(request, source, id, what);
     if (kind === 'preview' && isDocument(what))
       return preview(request, source, { sessionId: decode(id), document: what, ...look });
@@ -50,7 +53,13 @@ async function media(
   clipId: string,
   what: 'clip' | 'poster' | 'filmstrip' | 'voice',
 ): Promise<Response> {
-  const reply = await source.ask('media.resolve', { clipId: decode(clipId), what });
+  return asFile(request, await source.ask('media.resolve', { clipId: decode(clipId), what }));
+}
+
+async function asFile(
+  request: Request,
+  reply: Reply<{ readonly path: string; readonly type: string }>,
+): Promise<Response> {
   return reply.ok ? answerWithFile(request, reply.value) : refusal(reply.problem.code === 'backend-gone' ? 503 : 404);
 }
 

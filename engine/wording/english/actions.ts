@@ -25,6 +25,7 @@ export const actions = {
   exerciseChanged: 'Exercise changed: {exercise}',
   exerciseRemoved: 'Exercise removed: {exercise}',
   clipAdded: 'Clip added: {clip}',
+  clipsAdded: '{count, plural, one {# clip} other {# clips}} added',
   clipChanged: 'Clip changed: {clip}',
   clipFramed:
     '{how, select, turned {Turned} mirrored {Mirrored} crop {Cropped} brightness {Brightness} other {Picture}}: {clip}',

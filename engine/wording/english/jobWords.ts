@@ -4,6 +4,7 @@ const of = '{named, select, yes {{clip}: } other {}}';
 export const jobWords = {
   demoSession: 'Demo',
   importFile: '{file}',
+  readIntoInbox: '{count, plural, one {Read # clip into the inbox} other {Read # clips into the inbox}}',
   importReview: 'Review {file}',
   importHandover: 'Handover {file}',
   handOver: 'Hand over: {trainee}, {date}',

@@ -25,6 +25,7 @@ export const actions = {
   exerciseChanged: 'Übung geändert: {exercise}',
   exerciseRemoved: 'Übung entfernt: {exercise}',
   clipAdded: 'Clip hinzugefügt: {clip}',
+  clipsAdded: '{count, plural, one {# Clip} other {# Clips}} hinzugefügt',
   clipChanged: 'Clip geändert: {clip}',
   clipFramed:
     '{how, select, turned {Gedreht} mirrored {Gespiegelt} crop {Zugeschnitten} brightness {Helligkeit} other {Bild}}: {clip}',

@@ -5,6 +5,7 @@ const of = '{named, select, yes {{clip}: } other {}}';
 export const jobWords = {
   demoSession: 'Demo',
   importFile: '{file}',
+  readIntoInbox: '{count, plural, one {# Clip in den Eingang einlesen} other {# Clips in den Eingang einlesen}}',
   importReview: 'Bewertung {file}',
   importHandover: 'Übergabe {file}',
   handOver: 'Übergeben: {trainee}, {date}',

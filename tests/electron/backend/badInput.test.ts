@@ -70,6 +70,8 @@ it('answers for things that are not there, whichever request names them', async 
     jobId: 'gone',
     drawingId: 'gone',
     coverId: 'gone',
+    arrivalId: 'gone',
+    arrivalIds: ['gone'],
   };
   const filled: Readonly<Record<string, unknown>> = {
     ...gone,

@@ -8,6 +8,7 @@ import { missingClip, refuseClip } from '../tools/refuse.ts';
 import { runFfprobe } from '../tools/runFfprobe.ts';
 import { checkComplete, refuseUnreadable } from './completeness.ts';
 import { buildFrameTable, packetOptions, readPackets } from './frameTimes.ts';
+import { type RecordedAt, readRecordedAt } from './recordedAt.ts';
 import {
   findFootage,
   judgePlayability,
@@ -39,6 +40,8 @@ export type ClipProbe = Playability & {
   /** ffprobe's name of the container. */
   readonly container: string;
   readonly hasAudio: boolean;
+  /** When the film says that it was made; null where it doesn't. */
+  readonly recordedAt: RecordedAt | null;
   readonly sizeBytes: number;
 };
 
@@ -84,6 +87,7 @@ export async function probeClip(tools: MediaTools, file: string, options: WorkOp
     realTimeFactor: realTimeFactorOf(captureFps, meanFps),
     container: header.format.format_name,
     hasAudio: header.streams.some(({ codec_type }) => codec_type === 'audio'),
+    recordedAt: readRecordedAt(header, stream, Date.now()),
     ...judgePlayability(header, stream),
     sizeBytes,
   };

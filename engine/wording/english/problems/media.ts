@@ -35,6 +35,8 @@ export const media = {
   toolMissing:
     'No {tool} that runs was found, so nothing was changed; run “npm install” again, or set {variable} to one on this computer.',
   alreadyInSession: '“{file}” is already in this session, so it was not added again.',
+  arrivalGone: 'This clip is no longer in the inbox; nothing was changed.',
+  arrivalUnread: '“{file}” has not been read yet, so nothing was brought in; wait until it has a picture.',
   noFramesInLibrary: 'The footage of “{clip}” is not in the library, so it has no frames.',
   pictureMissing:
     'The {what, select, poster {poster} filmstrip {filmstrip} other {video}} of “{clip}” is not in the library’s folder.',

@@ -1,6 +1,7 @@
 /** What can go wrong with sessions, trainees, their letters, and comparing judgements. */
 export const sessions = {
   sessionGone: 'This session is not in the library; nothing was changed.',
+  sessionOfAnother: 'This session is another trainee’s, so nothing was brought in; choose one of theirs.',
   readOnlySession:
     'This session came from another coach’s Rackside and can’t be changed here; start a blind second look to judge it yourself.',
   sessionHasClips: 'This session has clips, so it was not removed.',

@@ -2,6 +2,7 @@ import type { sessions as english } from '../../english/problems/sessions.ts';
 
 export const sessions = {
   sessionGone: 'Diese Einheit ist nicht in der Bibliothek. Es wurde nichts geändert.',
+  sessionOfAnother: 'Diese Einheit gehört einem anderen Athleten. Es wurde nichts übernommen; wähl eine von ihm.',
   readOnlySession:
     'Diese Einheit kommt aus dem Rackside eines anderen Coachs und lässt sich hier nicht ändern. Starte eine Zweitbewertung, um selbst zu urteilen.',
   sessionHasClips: 'Diese Einheit hat Clips und wurde deshalb nicht entfernt.',

@@ -1,4 +1,5 @@
 import Database from 'better-sqlite3';
+import * as v from 'valibot';
 import { expect, it } from 'vitest';
 import { judgingDataOf } from '../../../../electron/backend/catalogue/loadCatalogue.ts';
 import type { Context } from '../../../../electron/backend/context/context.ts';
@@ -9,7 +10,9 @@ import { type Library, openLibrary } from '../../../../electron/backend/store/li
 import { readMigrations } from '../../../../electron/backend/store/migrations.ts';
 import { keepSummaries } from '../../../../electron/backend/summaries/keepSummaries.ts';
 import type { CheckedParams, Params, RequestName } from '../../../../electron/contract/requests.ts';
-import { appFolder, preparedLibrary } from '../workbench.ts';
+import { appFolder, preparedLibrary, squatFile } from '../workbench.ts';
+
+const inboxFiles = v.object({ files: v.array(v.object({ arrivalId: v.string() })) });
 
 /** Everything that is read whole by a request that says so: one row, or a list that a person sees whole. */
 const readWhole: ReadonlySet<string> = new Set(['library', 'setting', 'trainee', 'job']);
@@ -25,6 +28,7 @@ function contextOn(library: Library): Context {
     mediaTools: () => Promise.reject(new Error('No request of this test needs ffmpeg.')),
     ...judgingDataOf(appFolder),
     jobs: { add: () => 'job', tell: nothing, list: () => [], cancel: nothing, retry: nothing },
+    watchedFolder: () => null,
     summariesRenewed: async () => undefined,
     emit: nothing,
   };
@@ -83,6 +87,15 @@ it('runs no query that grows with the library, whatever a screen asks', async ()
   await ask('history.list', { sessionId });
   await ask('secondLook.get', { sessionId });
   await ask('media.resolve', { clipId, what: 'poster' });
+  await ask('inbox.take', { paths: [squatFile] });
+  await ask('inbox.count', {});
+  const inbox = await ask('inbox.get', {});
+  const arrivalId = v.parse(inboxFiles, inbox).files[0]?.arrivalId ?? '';
+  await ask('inbox.choose', { arrivalIds: [arrivalId], choice: { sessionId, exercise: 'back-squat' }, forget: [] });
+  await ask('inbox.get', {});
+  await ask('inbox.remove', { arrivalIds: [arrivalId] });
+  await ask('inbox.putBack', { arrivalIds: [arrivalId] });
+  await ask('inbox.readAgain', { arrivalIds: [arrivalId] });
   library.close();
   expect(seen.size).toBeGreaterThan(50);
 

@@ -27,6 +27,7 @@ const probe: ClipProbe = {
   constantRate: true,
   meanFps: 30,
   captureFps: null,
+  recordedAt: null,
   realTimeFactor: 1,
   container: 'mp4',
   hasAudio: false,
