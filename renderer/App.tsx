@@ -4,6 +4,7 @@ import { CompareScreen } from './compare/CompareScreen.tsx';
 import { DeskScreen } from './desk/DeskScreen.tsx';
 import { FirstStartScreen } from './firstStart/FirstStartScreen.tsx';
 import { HandoverScreen } from './handover/HandoverScreen.tsx';
+import { InboxScreen } from './inbox/InboxScreen.tsx';
 import { LetterScreen } from './letter/LetterScreen.tsx';
 import { ReviewScreen } from './review/ReviewScreen.tsx';
 import { StatusLine } from './shared/StatusLine.tsx';
@@ -56,6 +57,8 @@ function CurrentScreen({ screen }: { readonly screen: Screen }) {
       return <LetterScreen sessionId={screen.sessionId} />;
     case 'handover':
       return <HandoverScreen sessionIds={screen.sessionIds} from={screen.from} />;
+    case 'inbox':
+      return <InboxScreen />;
     case 'trainee':
       return <TraineeScreen traineeId={screen.traineeId} />;
     case 'compare':

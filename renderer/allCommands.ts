@@ -1,5 +1,6 @@
 import type { CommandFace } from './commands/command.ts';
 import { everywhereCommands } from './commands/everywhereCommands.ts';
+import { inboxCommands } from './inbox/inboxCommands.ts';
 import { letterCommands } from './letter/letterCommands.ts';
 import { playingCommands } from './player/playingCommands.ts';
 import { reviewCommands } from './review/commands/reviewCommands.ts';
@@ -8,6 +9,7 @@ import { reviewCommands } from './review/commands/reviewCommands.ts';
 export const allCommands: readonly CommandFace[] = [
   ...reviewCommands,
   ...letterCommands,
+  ...inboxCommands,
   ...playingCommands,
   ...everywhereCommands,
 ];

@@ -7,9 +7,11 @@ import { catalogueState } from './state/catalogueState.ts';
 import { measuresState } from './state/clipState.ts';
 import { deskState } from './state/deskState.ts';
 import { handoverState } from './state/handoverState.ts';
+import { inboxState } from './state/inboxState.ts';
 import { jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';
 import { reviewState } from './state/reviewState.ts';
+import { screenState } from './state/screenState.ts';
 import { settingsState } from './state/settingsState.ts';
 import { deskLanguage } from './words/deskLanguage.ts';
 import { sayJobs } from './words/sayJobs.ts';
@@ -25,6 +27,12 @@ function refreshHandedOver({ sessionId }: Job): void {
   if (sessionId !== null) void handoverState.getState().readHanded(sessionId);
 }
 
+/** What lies in the inbox is read where it is on screen; elsewhere it is enough to know how much. */
+const refreshInbox = (): Promise<void> =>
+  screenState.getState().screen.kind === 'inbox'
+    ? inboxState.getState().refresh()
+    : inboxState.getState().refreshCount();
+
 function onEvent(event: AnyEvent): void {
   switch (event.name) {
     case 'jobChanged':
@@ -35,6 +43,9 @@ function onEvent(event: AnyEvent): void {
     case 'sessionChanged':
       deskState.getState().upsert(event.data.sessionId, event.data.summary);
       if (event.data.sessionId === reviewState.getState().sessionId) void reviewState.getState().refresh();
+      return;
+    case 'inboxChanged':
+      void refreshInbox();
       return;
     case 'traineesChanged':
       void deskState.getState().refreshTrainees();
@@ -60,6 +71,7 @@ function onEvent(event: AnyEvent): void {
       void libraryState.getState().refresh();
       void jobsState.getState().refresh();
       void deskState.getState().refresh();
+      void refreshInbox();
       if (reviewState.getState().sessionId !== null) void reviewState.getState().refresh();
       void measuresState.getState().refresh();
       return;

@@ -57,7 +57,8 @@ const sameWords = (a: Spoken, b: Spoken): boolean => a.words.toSorted().join(' '
 /** How well a name answers what was typed: lower is better, null = not at all. */
 function rank(name: Spoken, typed: Spoken): number | null {
   if (name.run === typed.run || sameWords(name, typed)) return 0;
-  if (name.run.startsWith(typed.run)) return 1;
+  // The fewer letters are still to come, the likelier it is meant: "squ" is a squat before a squat press.
+  if (name.run.startsWith(typed.run)) return 2 - typed.run.length / name.run.length;
   if (typed.words.every((word) => name.words.some((part) => part.startsWith(word)))) return 2;
   if (typed.words.every((word) => name.words.some((part) => part.includes(word)))) return 3;
   return name.run.includes(typed.run) ? 4 : null;

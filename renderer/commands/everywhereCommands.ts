@@ -1,5 +1,6 @@
 import { rackside } from '../bridge/rackside.ts';
 import { statusState } from '../bridge/statusState.ts';
+import { screenState } from '../state/screenState.ts';
 import { sayCommandPanels } from '../words/sayCommandPanels.ts';
 import { sayProblem } from '../words/sayProblem.ts';
 import { sayReasons } from '../words/sayReasons.ts';
@@ -83,11 +84,21 @@ export const problemReport: Command<EverywhereContext> = {
   },
 };
 
+/** Goes to what came in and belongs to no session yet. */
+export const inbox: Command<EverywhereContext> = {
+  ...named('inbox'),
+  group: 'anywhere',
+  keys: ['Mod+I'],
+  readOnly: 'allowed',
+  run: () => screenState.getState().go({ kind: 'inbox' }),
+};
+
 /** The commands of every screen. */
 export const everywhereCommands: readonly Command<EverywhereContext>[] = [
   theme,
   language,
   history,
+  inbox,
   settings,
   problemReport,
   palette,

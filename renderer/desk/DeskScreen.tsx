@@ -1,4 +1,4 @@
-import { PackageCheck, Plus, Scale, Settings, UserPen, UserPlus } from 'lucide-react';
+import { Inbox, PackageCheck, Plus, Scale, Settings, UserPen, UserPlus } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { NamePlate } from '../base/NamePlate.tsx';
@@ -10,12 +10,14 @@ import { JobRow } from '../shared/JobRow.tsx';
 import { TraineeEditDialog } from '../shared/TraineeEditDialog.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { type DeskList, deskState, dueInOrder } from '../state/deskState.ts';
+import { inboxState } from '../state/inboxState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
 import { libraryState } from '../state/libraryState.ts';
 import { useIsSelfReview, useMyself } from '../state/mine.ts';
 import { goToNextDue } from '../state/night.ts';
 import { screenState } from '../state/screenState.ts';
 import { sayDesk } from '../words/sayDesk.ts';
+import { sayInbox } from '../words/sayInbox.ts';
 import { SessionAddDialog, TraineeAddDialog } from './AddDialogs.tsx';
 import { EmptyDesk } from './EmptyDesk.tsx';
 import { DropZone, ReceiveHandover } from './ImportClips.tsx';
@@ -27,7 +29,7 @@ type Opened =
   | { readonly kind: 'none' }
   | { readonly kind: 'trainee' }
   | { readonly kind: 'session' }
-  | { readonly kind: 'import'; readonly sessionId: string | null; readonly paths: readonly string[] };
+  | { readonly kind: 'import'; readonly sessionId: string; readonly paths: readonly string[] };
 
 const deskCommands = [nextToDo];
 const deskContext: NightContext = { readOnly: false, goOn: () => goToNextDue(null) };
@@ -41,15 +43,17 @@ export function DeskScreen() {
   const library = libraryState((state) => state.library);
   const [opened, setOpened] = useState<Opened>({ kind: 'none' });
   const [panel, setPanel] = useCommandPanel();
+  const inboxCount = inboxState((state) => state.count ?? 0);
   const self = useIsSelfReview();
   const myself = useMyself();
   const own = sessions.filter(({ secondLookOf }) => secondLookOf === null);
   const close = (): void => setOpened({ kind: 'none' });
-  const importInto = (sessionId: string | null, paths: readonly string[]): void =>
+  const importInto = (sessionId: string, paths: readonly string[]): void =>
     setOpened({ kind: 'import', sessionId, paths });
   useEffect(() => {
     void deskState.getState().refresh();
     void jobsState.getState().refresh();
+    void inboxState.getState().refreshCount();
     void catalogueState.getState().load();
   }, []);
 
@@ -77,6 +81,10 @@ export function DeskScreen() {
           onClick={() => screenState.getState().go({ kind: 'agreement', firstId: null, secondId: null })}
         >
           <Scale aria-hidden="true" /> {sayDesk('agreement')}
+        </button>
+        <button type="button" onClick={() => screenState.getState().go({ kind: 'inbox' })}>
+          <Inbox aria-hidden="true" />{' '}
+          {inboxCount === 0 ? sayInbox('open') : sayInbox('openCount', { count: inboxCount })}
         </button>
         <button
           type="button"
@@ -113,11 +121,7 @@ export function DeskScreen() {
           )}
         </section>
         <aside className="desk-side">
-          <DropZone
-            disabled={sessions.length === 0}
-            onPaths={(paths) => importInto(null, paths)}
-            onChoose={() => importInto(null, [])}
-          />
+          <DropZone />
           <ReceiveHandover />
           {jobs.length > 0 && (
             <section aria-label={sayDesk('jobs')}>

@@ -3,18 +3,17 @@ import { useState } from 'react';
 import type { WindowParams } from '../../electron/contract/requests.ts';
 import { rackside } from '../bridge/rackside.ts';
 import { statusState } from '../bridge/statusState.ts';
+import { droppedPaths, holdsFiles } from '../importing/droppedPaths.ts';
+import { takeFiles, takeFolder, takeIn } from '../importing/takeIn.ts';
+import { inboxState } from '../state/inboxState.ts';
 import { jobsState } from '../state/jobsState.ts';
+import { screenState } from '../state/screenState.ts';
 import { sayDesk } from '../words/sayDesk.ts';
+import { sayInbox } from '../words/sayInbox.ts';
 import { sayProblem } from '../words/sayProblem.ts';
 
-type DropZoneProps = {
-  readonly disabled: boolean;
-  readonly onPaths: (paths: readonly string[]) => void;
-  readonly onChoose: () => void;
-};
-
-/** Where clips are dropped; a button does the same from a list of files. */
-export function DropZone({ disabled, onPaths, onChoose }: DropZoneProps) {
+/** Where clips and folders are dropped, on their way into the inbox; buttons do the same from a list. */
+export function DropZone() {
   const [over, setOver] = useState(false);
   return (
     <section
@@ -23,7 +22,7 @@ export function DropZone({ disabled, onPaths, onChoose }: DropZoneProps) {
       data-testid="drop-zone"
       data-over={over}
       onDragOver={(event) => {
-        if (disabled || !holdsFiles(event.dataTransfer)) return;
+        if (!holdsFiles(event.dataTransfer)) return;
         event.preventDefault();
         setOver(true);
       }}
@@ -32,24 +31,30 @@ export function DropZone({ disabled, onPaths, onChoose }: DropZoneProps) {
         event.preventDefault();
         setOver(false);
         const paths = droppedPaths(event.dataTransfer);
-        if (!disabled && paths.length > 0) onPaths(paths);
+        if (paths.length > 0) toInbox(() => takeIn(paths));
       }}
     >
       <Film aria-hidden="true" />
-      <p>{sayDesk(disabled ? 'addSessionFirst' : 'dropClips')}</p>
-      <button type="button" disabled={disabled} onClick={onChoose}>
-        {sayDesk('importClips')}
-      </button>
+      <p>{sayDesk('dropClips')}</p>
+      <div className="receive-buttons">
+        <button type="button" onClick={() => toInbox(takeFiles)}>
+          {sayInbox('addFiles')}
+        </button>
+        <button type="button" onClick={() => toInbox(takeFolder)}>
+          {sayInbox('addFolder')}
+        </button>
+      </div>
       <p className="soft">{sayDesk('copied')}</p>
     </section>
   );
 }
 
-export const holdsFiles = (transfer: DataTransfer): boolean => transfer.types.includes('Files');
-
-/** Where the dropped files lie; what has no path (a picture dragged out of a page) is left out. */
-export const droppedPaths = (transfer: DataTransfer): readonly string[] =>
-  [...transfer.files].map((file) => rackside().pathOfFile(file)).filter((path) => path !== '');
+/** Takes something in and shows it there. */
+function toInbox(take: () => Promise<void>): void {
+  void take().then(() => {
+    if ((inboxState.getState().count ?? 0) > 0) screenState.getState().go({ kind: 'inbox' });
+  });
+}
 
 /** Imports what another coach handed over, to be read, or a review file. */
 export function ReceiveHandover() {

@@ -3,10 +3,10 @@ import { useState } from 'react';
 import { posterAddress } from '../../electron/contract/addresses.ts';
 import type { SessionSummary } from '../../electron/contract/desk.ts';
 import { day, share } from '../base/figures.ts';
+import { droppedPaths, holdsFiles } from '../importing/droppedPaths.ts';
 import { SessionName } from '../shared/SessionName.tsx';
 import { screenState } from '../state/screenState.ts';
 import { sayDesk } from '../words/sayDesk.ts';
-import { droppedPaths, holdsFiles } from './ImportClips.tsx';
 import { StateCell } from './StateCell.tsx';
 
 export type SessionRowProps = {

@@ -2,6 +2,8 @@ import { create } from 'zustand';
 
 export type Screen =
   | { readonly kind: 'desk' }
+  /** What came in and belongs to no session yet. */
+  | { readonly kind: 'inbox' }
   | { readonly kind: 'review'; readonly sessionId: string }
   | { readonly kind: 'letter'; readonly sessionId: string }
   /** Which sessions are chosen to be handed over; null = those that are due. `from`: the session whose letter led here. */

@@ -5,6 +5,7 @@ import { covers } from './covers.ts';
 import { firstStart } from './firstStart.ts';
 import { flow } from './flow.ts';
 import { handover } from './handover.ts';
+import { inbox } from './inbox.ts';
 import { letter, letterInOwnWords } from './letter.ts';
 import { look } from './look.ts';
 import { measure } from './measure.ts';
@@ -33,6 +34,7 @@ export const scenarios: readonly Scenario[] = [
   measure,
   flow,
   recovery,
+  inbox,
   letter,
   letterInOwnWords,
   startPage,

@@ -41,6 +41,10 @@ export const commandButtons = {
   history: 'History',
   settings: 'Settings',
   keySheet: 'Keys',
+  inbox: 'Inbox',
+  bringIn: 'Bring all in',
+  addFiles: 'Add files',
+  addFolder: 'Add a folder',
 } as const;
 
 export type CommandButtonId = keyof typeof commandButtons;

@@ -81,4 +81,8 @@ export const commandWords = {
   problemReport: 'bug error log support help',
   palette: 'command search',
   keySheet: 'shortcuts keyboard hotkeys help',
+  inbox: 'import clips new arrivals',
+  bringIn: 'import assign sessions',
+  addFiles: 'import clips videos',
+  addFolder: 'import clips videos directory',
 } as const satisfies Readonly<Record<CommandId, string>>;

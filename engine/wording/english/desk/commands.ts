@@ -79,6 +79,10 @@ export const commands = {
   problemReport: 'Save a problem report',
   palette: 'Find an action',
   keySheet: 'Show and change keys',
+  inbox: 'Open the inbox',
+  bringIn: 'Bring in all clips that are ready',
+  addFiles: 'Add files to the inbox',
+  addFolder: 'Add a folder of clips to the inbox',
 } as const;
 
 export type CommandId = keyof typeof commands;

@@ -26,8 +26,7 @@ export const desk = {
   addDemo: 'Add the demo',
 
   importClips: 'Import clips',
-  addSessionFirst: 'Add a session first, then drop its clips here.',
-  dropClips: 'Drop clips here, or straight onto a session.',
+  dropClips: 'Drop clips or whole folders here, or clips straight onto a session.',
   copied: 'They are copied into {voice, select, self {my} other {your}} library. Nothing leaves this computer.',
   fromAnotherCoach: 'From another coach’s Rackside',
   receiveWords:

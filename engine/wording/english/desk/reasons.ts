@@ -37,6 +37,7 @@ export const reasons = {
   secondLookLetter: 'A second look has no letter of its own.',
   secondLookHandOver: 'A second look can’t be handed over.',
   noGrade: 'There is no grade to hand over yet: judge more of the scorecard first.',
+  nothingReady: 'No clip is ready to be brought in: choose what is missing first.',
 } as const;
 
 export type ReasonId = keyof typeof reasons;

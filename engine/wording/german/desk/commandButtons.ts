@@ -42,4 +42,8 @@ export const commandButtons: Readonly<Record<CommandButtonId, string>> = {
   history: 'Verlauf',
   settings: 'Einstellungen',
   keySheet: 'Tasten',
+  inbox: 'Eingang',
+  bringIn: 'Alle übernehmen',
+  addFiles: 'Dateien holen',
+  addFolder: 'Ordner holen',
 };

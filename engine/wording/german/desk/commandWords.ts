@@ -80,4 +80,8 @@ export const commandWords: Readonly<Record<CommandId, string>> = {
   problemReport: 'Fehler Log Support Hilfe',
   palette: 'Befehl finden',
   keySheet: 'Tastenkürzel Tastatur Kürzel Hilfe Shortcuts',
+  inbox: 'Import Clips neu angekommen',
+  bringIn: 'Import zuordnen Einheiten',
+  addFiles: 'Import Clips Videos',
+  addFolder: 'Import Clips Videos Verzeichnis',
 };

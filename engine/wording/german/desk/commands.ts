@@ -80,4 +80,8 @@ export const commands: Readonly<Record<CommandId, string>> = {
   problemReport: 'Problembericht speichern',
   palette: 'Aktion suchen',
   keySheet: 'Tasten zeigen und ändern',
+  inbox: 'Eingang öffnen',
+  bringIn: 'Alle Clips übernehmen, die bereit sind',
+  addFiles: 'Dateien in den Eingang holen',
+  addFolder: 'Ordner mit Clips in den Eingang holen',
 };

@@ -28,10 +28,8 @@ export const desk: Readonly<Record<DeskMessageId, string>> = {
   addDemo: 'Demo hinzufügen',
 
   importClips: 'Clips importieren',
-  addSessionFirst:
-    '{voice, select, self {Erst eine Einheit anlegen, dann die} other {Leg erst eine Einheit an und zieh dann die}} Clips hierher{voice, select, self { ziehen} other {}}.',
   dropClips:
-    '{voice, select, self {Clips hierher oder direkt auf eine Einheit ziehen} other {Zieh Clips hierher oder direkt auf eine Einheit}}.',
+    '{voice, select, self {Clips oder ganze Ordner hierher ziehen, oder Clips direkt auf eine Einheit} other {Zieh Clips oder ganze Ordner hierher, oder Clips direkt auf eine Einheit}}.',
   copied:
     'Sie werden in {voice, select, self {meine} other {deine}} Bibliothek kopiert. Nichts verlässt diesen Rechner.',
   fromAnotherCoach: 'Aus dem Rackside eines anderen Coachs',

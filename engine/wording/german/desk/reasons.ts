@@ -41,4 +41,5 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
   secondLookLetter: 'Eine Zweitbewertung hat keinen eigenen Brief.',
   secondLookHandOver: 'Eine Zweitbewertung lässt sich nicht übergeben.',
   noGrade: 'Noch gibt es keine Note zum Übergeben: Beurteile erst mehr von der Wertungskarte.',
+  nothingReady: 'Kein Clip ist bereit: Erst auswählen, was noch fehlt.',
 };

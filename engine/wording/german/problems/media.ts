@@ -41,7 +41,8 @@ export const media = {
     'Es wurde kein lauffähiges {tool} gefunden. Es wurde nichts geändert; führ noch einmal „npm install“ aus oder setz {variable} auf eines auf diesem Computer.',
   alreadyInSession: '„{file}“ ist schon in dieser Einheit und wurde nicht noch einmal hinzugefügt.',
   arrivalGone: 'Dieser Clip liegt nicht mehr im Eingang. Es wurde nichts geändert.',
-  arrivalUnread: '„{file}“ ist noch nicht eingelesen. Es wurde nichts übernommen; warte, bis ein Bild davon zu sehen ist.',
+  arrivalUnread:
+    '„{file}“ ist noch nicht eingelesen. Es wurde nichts übernommen; warte, bis ein Bild davon zu sehen ist.',
   noFramesInLibrary: 'Das Video von „{clip}“ ist nicht in der Bibliothek, es gibt keine Bilder.',
   pictureMissing:
     '{what, select, poster {Das Vorschaubild} filmstrip {Der Filmstreifen} other {Das Video}} von „{clip}“ liegt nicht im Ordner der Bibliothek.',

@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { readMigrations } from '../../../../../electron/backend/store/migrations.ts';
 import { appFolder } from '../../workbench.ts';
 
-const version = 16;
+const version = 18;
 
 it('leaves footage as it is and gives it an inbox, empty at first, that goes with its footage', () => {
   const steps = readMigrations(appFolder).slice(0, version);

@@ -1,0 +1,93 @@
+/** The inbox: clips that came in and belong to no session yet. */
+export const inbox = {
+  title: 'Inbox',
+  open: 'Inbox',
+  openCount: 'Inbox ({count})',
+  desk: 'Desk',
+  headWords: '{count, plural, one {# clip} other {# clips}}, {ready} ready',
+  more: '{count, plural, one {# more clip comes} other {# more clips come}} up as these go.',
+  addFiles: 'Add files',
+  addFolder: 'Add a folder',
+  dropHere: 'Drop clips or folders here, as many as there are.',
+  empty: 'The inbox is empty',
+  emptyWords:
+    'Add files or a whole folder, or drop them here. Each clip gets a guess of {voice, select, self {day and exercise} other {trainee, day and exercise}}; correct what is wrong, then bring all in at once.',
+  taken:
+    '{taken, plural, =0 {No new clips} one {# clip came in} other {# clips came in}}{there, plural, =0 {} one {; # is here already} other {; # are here already}}{others, plural, =0 {} one {; passed over: {names}} other {; # files passed over: {names}}}.',
+  brought:
+    '{clips, plural, one {# clip} other {# clips}} brought into {sessions, plural, one {# session} other {# sessions}}.',
+  bringIn: '{count, plural, =0 {Bring all in} one {Bring # clip in} other {Bring all # in}}',
+
+  clips: 'Clips in the inbox',
+  select: 'Select {file}',
+  selectAll: 'Select all',
+  file: 'Clip',
+  length: 'Length',
+  trainee: '{voice, select, self {Whose} other {Trainee}}',
+  session: 'Session',
+  exercise: 'Exercise',
+  view: 'View',
+  load: 'Load (kg)',
+  state: 'State',
+
+  missing: 'Choose',
+  newSession: 'New, {day}',
+  newTrainee: 'New: {name}',
+  notStated: 'not stated',
+  otherDay: 'New session, another day',
+  newOn: 'New session, {day}',
+  noMatch: 'Nothing matches',
+  chosenFor: '{what} for {count, plural, one {# clip} other {# clips}}',
+
+  chosen: 'chosen',
+  folder: 'folder',
+  fileName: 'file name',
+  only: 'the only one',
+  lastUsed: 'last used',
+  recorded: 'day filmed',
+  plan: 'plan',
+  before: 'clip before',
+  joints: 'joints',
+  restsOnChosen: '{voice, select, self {I} other {You}} chose this.',
+  restsOnFolder: 'The folder’s name says so.',
+  restsOnFileName: 'The file’s name says so.',
+  restsOnOnly: 'There is only one {voice, select, self {person} other {trainee}}.',
+  restsOnLastUsed:
+    'The folder names nobody, or several: this is the {voice, select, self {person} other {trainee}} used last.',
+  restsOnRecorded: 'The day on which it was filmed.',
+  restsOnPlan: 'Next in the order of the session’s plan.',
+  restsOnBefore: 'The same as the clip before it.',
+  restsOnJoints: 'The joints show it.',
+
+  ready: 'Ready',
+  needsTrainee: 'Choose {voice, select, self {whose it is} other {a trainee}}',
+  needsExercise: 'Choose an exercise',
+  reading: 'Being read',
+  stopped: 'Not read',
+  readAgain: 'Read again',
+  twin: 'In the library: {where}',
+  sameAs: 'Same as {file}',
+  anyway: 'Bring in anyway',
+  filmedAt: '{when}',
+  filmedBy:
+    '{by, select, film {Filmed {when}, as the film says} other {File saved {when}; the film doesn’t say when it was made}}',
+  liesIn: 'From {folder}',
+
+  selected: '{count, plural, =0 {Nothing selected} one {# selected} other {# selected}}',
+  remove: '{count, plural, one {Remove this clip} other {Remove # clips}}',
+  removed: '{count, plural, one {# clip} other {# clips}} removed from the inbox.',
+  putBack: 'Put back',
+  removeTwins: '{count, plural, one {Remove # duplicate} other {Remove # duplicates}}',
+  hint: 'Arrow keys move, typing changes a cell. Shift with arrows or Space selects clips, Ctrl+A all: a change then counts for all of them. Delete takes back a choice, or, on the clip itself, removes it.',
+
+  watched: 'Watched folder',
+  watchWords: 'New clips in this folder come in by themselves while Rackside is open.',
+  watchGone:
+    'The folder “{folder}” isn’t there at the moment, so nothing comes in from it; it is watched again once it is back.',
+  watch: 'Choose a folder',
+  watchOther: 'Choose another',
+  unwatch: 'Stop watching',
+  jobs: 'Being read',
+} as const;
+
+export type InboxMessageId = keyof typeof inbox;
