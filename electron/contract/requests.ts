@@ -1,4 +1,5 @@
 import type * as v from 'valibot';
+import { cameraRequests } from './cameras.ts';
 import { clipRequests, clipWindowRequests } from './clips.ts';
 import { comparingRequests } from './comparing.ts';
 import { coverRequests } from './covers.ts';
@@ -32,6 +33,7 @@ export const requests = {
   ...entryRequests,
   ...clipRequests,
   ...inboxRequests,
+  ...cameraRequests,
   ...judgingRequests,
   ...drawingRequests,
   ...coverRequests,

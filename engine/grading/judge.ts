@@ -1,5 +1,6 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
+import { asOneCamera, setsOf } from '../review/camerasOfSet.ts';
 import { isJudging, type JudgingFlag } from '../review/parts.ts';
 import type { Clip, Entry, Flag, Tick } from '../review/review.ts';
 import { type CriterionId, type Rubric, type Severity, withoutNoise } from '../rubric/rubric.ts';
@@ -36,20 +37,21 @@ export type JudgedCriterion = {
 
 /** An entry's flags that judge, and its ticks, by criterion: those on clips that it holds. */
 type Marks = {
-  readonly entry: Entry;
+  /** Each set with the cameras that show it. */
+  readonly sets: ReturnType<typeof setsOf>;
   readonly units: readonly Unit[];
   readonly flags: ReadonlyMap<CriterionId, JudgingFlag[]>;
   readonly ticks: ReadonlyMap<CriterionId, Tick[]>;
 };
 
-function marksOf(entry: Entry): Marks {
+function marksOf(entry: Entry, sets: Marks['sets']): Marks {
   const clips = new Set(entry.clips.map((clip) => clip.id));
   const onClips = <T extends JudgingFlag | Tick>(marks: readonly T[]) =>
     Map.groupBy(
       marks.filter(({ clip }) => clips.has(clip)),
       ({ criterion }) => criterion,
     );
-  return { entry, units: unitsOf(entry), flags: onClips(entry.flags.filter(isJudging)), ticks: onClips(entry.ticks) };
+  return { sets, units: unitsOf(entry), flags: onClips(entry.flags.filter(isJudging)), ticks: onClips(entry.ticks) };
 }
 
 /** Whether the view of a clip can judge a criterion; one that is not known can judge all. */
@@ -62,7 +64,7 @@ const canJudge = ({ view }: Clip, exercise: Exercise, criterion: CriterionId): b
  */
 function judgeCriterion(
   { criterion, share }: { readonly criterion: CriterionId; readonly share: number },
-  { entry, units: all, flags, ticks }: Marks,
+  { sets, units: all, flags, ticks }: Marks,
   exercise: Exercise,
   rubric: Rubric,
 ): JudgedCriterion {
@@ -73,7 +75,9 @@ function judgeCriterion(
     rubric.lookedAt === 'cell' ? own.length > 0 || ticked.has(unit) : touched;
   const earned = units.map((unit) => (isSeen(unit) ? scoreUnit(unit, rubric, nothingIgnored) : null));
   const reps = earned.filter((one) => one !== null);
-  const shownBy = entry.clips.filter((clip) => canJudge(clip, exercise, criterion)).map(({ id }) => id);
+  const shownBy = sets
+    .filter(({ lead, others }) => [lead, ...others].some((clip) => canJudge(clip, exercise, criterion)))
+    .map(({ lead }) => lead.id);
   const shown = new Set(shownBy);
   const unseen = earned.filter((one, index) => one === null && shown.has(units[index]?.unit.clip ?? '')).length;
   const scored = {
@@ -95,11 +99,12 @@ function meanOf(reps: readonly RepScore[], more: number, assumed: number): numbe
 
 /**
  * Lays flags and ticks on an entry's reps. A rep of a criterion is applicable when the view of its clip can judge it, or
- * somebody did. Coverage = share looked at / share applicable, counted rep by rep or by whole criteria as the rubric
+ * somebody did; cameras that show one set judge its reps together. Coverage = share looked at / share applicable, counted rep by rep or by whole criteria as the rubric
  * says; 0 when nothing is applicable.
  */
-export function judgeEntry(entry: Entry, exercise: Exercise, { rubric }: Catalogue): JudgedEntry {
-  const marks = marksOf(entry);
+export function judgeEntry(filmed: Entry, exercise: Exercise, { rubric }: Catalogue): JudgedEntry {
+  const entry = asOneCamera(filmed);
+  const marks = marksOf(entry, setsOf(filmed.clips));
   const criteria = exercise.criteria.map(({ id, share }) =>
     judgeCriterion({ criterion: id, share }, marks, exercise, rubric),
   );

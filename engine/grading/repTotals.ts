@@ -1,3 +1,4 @@
+import { asOneCamera } from '../review/camerasOfSet.ts';
 import type { Entry } from '../review/review.ts';
 import { withoutNoise } from '../rubric/rubric.ts';
 import { weightedMean } from './arithmetic.ts';
@@ -21,7 +22,7 @@ export function repTotals(entry: Entry, grade: EntryGrade): RepTotal[] {
       parts.set(key, [...(parts.get(key) ?? []), { weight: share, score }]);
     }
   }
-  return unitsOf(entry).flatMap(({ clip, rep }) => {
+  return unitsOf(asOneCamera(entry)).flatMap(({ clip, rep }) => {
     const own = parts.get(keyOf(clip, rep));
     return own === undefined ? [] : [{ clip, rep, total: withoutNoise(weightedMean(own)) }];
   });

@@ -1,4 +1,5 @@
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
+import { setsOf } from '../review/camerasOfSet.ts';
 import type { Entry } from '../review/review.ts';
 import type { CriterionId } from '../rubric/rubric.ts';
 import type { JudgingRow } from '../sheet/flagRows.ts';
@@ -18,7 +19,7 @@ export const isHold = (entry: Entry, catalogue: Catalogue): boolean =>
 /** What a sighting says of the entry it belongs to. */
 export const ofEntry = (entry: Entry, catalogue: Catalogue): Pick<Sighting, 'unit' | 'entry'> => ({
   unit: isHold(entry, catalogue) ? 'hold' : 'rep',
-  entry: { id: entry.id, reps: entry.clips.reduce((sum, { reps }) => sum + reps.length, 0) },
+  entry: { id: entry.id, reps: setsOf(entry.clips).reduce((sum, { lead }) => sum + lead.reps.length, 0) },
 });
 
 /** Where rows of one entry were seen, clip by clip in the entry's order. */
@@ -39,12 +40,15 @@ export function sightingsOf(rows: readonly JudgingRow[], entry: Entry, catalogue
   });
 }
 
-const units = (clips: Entry['clips']): number => clips.reduce((sum, clip) => sum + Math.max(1, clip.reps.length), 0);
+/** The sets of an entry that hold any of some clips, whichever camera filmed them. */
+const setsWith = (entry: Entry, clips: ReadonlySet<string>) =>
+  setsOf(entry.clips).filter(({ lead, others }) => [lead, ...others].some(({ id }) => clips.has(id)));
 
 /** Reps, or sets without marked reps, in the clips of an entry on which somebody looked at a criterion. */
 export function unitsOpened(entry: Entry, criterion: CriterionId): number {
   const judged = [...entry.flags, ...entry.ticks].filter((one) => one.criterion === criterion);
-  return units(entry.clips.filter(({ id }) => judged.some(({ clip }) => clip === id)));
+  const opened = setsWith(entry, new Set(judged.map(({ clip }) => clip)));
+  return opened.reduce((sum, { lead }) => sum + Math.max(1, lead.reps.length), 0);
 }
 
 /** How many reps, or sets without marked reps, were seen. */
@@ -61,7 +65,8 @@ export function unitsOfReps(seen: SeenReps): number {
 
 /** Reps, or sets without marked reps, that the rows touch. */
 export const unitsTouched = (rows: readonly JudgingRow[], entry: Entry): number =>
-  entry.clips.reduce((sum, clip) => {
-    const own = rows.filter((row) => row.clip === clip.id);
-    return own.length === 0 ? sum : sum + unitsOfReps(seenReps(own, clip.reps.length));
+  setsWith(entry, new Set(rows.map(({ clip }) => clip))).reduce((sum, { lead, others }) => {
+    const clips = new Set([lead, ...others].map(({ id }) => id));
+    const own = rows.filter(({ clip }) => clips.has(clip));
+    return sum + unitsOfReps(seenReps(own, lead.reps.length));
   }, 0);

@@ -74,6 +74,26 @@ function* clipTroubles(clip: Clip, path: string): Generator<Trouble> {
   yield* framingTroubles(clip, path);
 }
 
+/** A clip that shows another's set: that clip is in the entry, shows its own set, and has as many reps. */
+function* cameraTroubles({ clips }: EntryAsRead, path: string): Generator<Trouble> {
+  for (const [i, { id, sameSet, reps }] of clips.entries()) {
+    if (sameSet === undefined) continue;
+    const at = `${path}.clips[${i}].sameSet`;
+    const lead = clips.find((clip) => clip.id === sameSet.clip);
+    if (lead === undefined || lead.id === id || lead.sameSet !== undefined) {
+      yield {
+        path: at,
+        what: `names ${quote(sameSet.clip)}, which is no other clip of the entry with a set of its own`,
+      };
+    } else if (lead.reps.length !== reps.length) {
+      yield {
+        path: at,
+        what: `shows ${reps.length} reps of a set that has ${lead.reps.length}: mark the same reps in both`,
+      };
+    }
+  }
+}
+
 function* entryTroubles(
   entry: EntryAsRead,
   path: string,
@@ -81,6 +101,7 @@ function* entryTroubles(
   catalogue: Catalogue,
 ): Generator<Trouble> {
   for (const [i, clip] of entry.clips.entries()) yield* clipTroubles(clip, `${path}.clips[${i}]`);
+  yield* cameraTroubles(entry, path);
   const clips = new Map(entry.clips.map((clip) => [clip.id, clip]));
   for (const [i, flag] of entry.flags.entries()) {
     const at: JudgementSite = { path: `${path}.flags[${i}]`, exercise, rubric: catalogue.rubric, clips };

@@ -1,14 +1,15 @@
 import type { Equipment } from '../exercises/equipment.ts';
 import type { Severity } from '../rubric/rubric.ts';
 import { type Moment, momentUs } from '../time/moment.ts';
+import { setsOf } from './camerasOfSet.ts';
 import type { Clip, ClipFacts, Entry, Flag, Reps, Review } from './review.ts';
 
 /**
- * Sets done of an entry, by which its score weighs in the session: as stated, else one a clip, and never less than one. What was
- * planned is no evidence of what was done.
+ * Sets done of an entry, by which its score weighs in the session: as stated, else one a clip, cameras of one set counted together, and
+ * never less than one. What was planned is no evidence of what was done.
  */
 export function setsDone(entry: Entry): number {
-  return entry.setsDone ?? Math.max(1, entry.clips.length);
+  return entry.setsDone ?? Math.max(1, setsOf(entry.clips).length);
 }
 
 /** What there was to train with: the session's own, else what the trainee usually has; null where neither is stated. */

@@ -98,6 +98,11 @@ export const clipSchema = v.strictObject({
   framing: v.optional(framingSchema),
   /** The stretch of the footage that the clip shows; absent: all of it. Frames keep the footage's own numbers. */
   section: v.optional(sectionSchema),
+  /**
+   * The clip shows the set of another clip of its entry from another side, with the same reps under the same numbers: which, and how much
+   * later a moment stands on this clip's clock than on that one's, in microseconds of real time.
+   */
+  sameSet: v.optional(v.strictObject({ clip: id, offsetUs: v.pipe(v.number(), v.safeInteger()) })),
 });
 export type Clip = v.InferOutput<typeof clipSchema>;
 

@@ -40,6 +40,7 @@ const tidyClip = (clip: Clip) => ({
   setUp: clip.setUp && tidySetUp(clip.setUp),
   framing: clip.framing && tidyFraming(clip.framing),
   section: clip.section && { from: tidyMoment(clip.section.from), to: tidyMoment(clip.section.to) },
+  sameSet: clip.sameSet && { clip: clip.sameSet.clip, offsetUs: clip.sameSet.offsetUs },
 });
 
 /** What is as filmed is left out; nothing at all where all of it is. */

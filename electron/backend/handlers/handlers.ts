@@ -2,6 +2,7 @@ import type { RequestName } from '../../contract/requests.ts';
 import { listActs, redoAct, undoAct } from './acts.ts';
 import { compareSessionsOfLibrary, compareWithFile } from './agreement.ts';
 import { bringIn } from './bringIn.ts';
+import { pairCameras, partCameras } from './cameras.ts';
 import { getFrameTable, importClips, listAlike, removeClip, resolveMedia, updateClip } from './clips.ts';
 import { addCover, placeCover, removeCover, removeCoverPlace, updateCover } from './covers.ts';
 import { getDeskSession, listDeskSessions, listDeskTrainees } from './desk.ts';
@@ -100,6 +101,8 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'review.get': getReview,
   'reviews.import': importReview,
   'position.set': setPosition,
+  'cameras.pair': pairCameras,
+  'cameras.part': partCameras,
   'reps.mark': markRep,
   'reps.remove': removeRep,
   'reps.moveEdge': moveEdge,

@@ -73,9 +73,13 @@ function copyEntry(changes: Changes, entry: EntryRow, sessionId: string): void {
     override_score: null,
     override_reason: null,
   });
-  for (const clip of listClips(changes.reading, entry.id)) {
-    const newClip = randomUUID();
-    changes.insert('clip', { ...clip, id: newClip, entry_id: newEntry });
+  const clips = listClips(changes.reading, entry.id);
+  const newIds = new Map(clips.map(({ id }) => [id, randomUUID()]));
+  for (const clip of clips) {
+    const newClip = newIds.get(clip.id) ?? randomUUID();
+    const lead = newIds.get(clip.same_set_as ?? '') ?? null;
+    const sameSet = { same_set_as: lead, same_set_offset_us: lead === null ? null : clip.same_set_offset_us };
+    changes.insert('clip', { ...clip, id: newClip, entry_id: newEntry, ...sameSet });
     for (const rep of listReps(changes.reading, clip.id)) {
       changes.insert('rep', { ...rep, id: randomUUID(), clip_id: newClip });
     }

@@ -70,6 +70,7 @@ export function writeReviewRows(
       const source = sources.get(clip.id) ?? { footageId: null, table: undefined, realTimeFactor: 1 };
       written.set(clip.id, writeClip(changes, { entryId, clip, ordinal, source }));
     });
+    tieCameras(changes, entry, written);
     writeFlags(changes, entry, written);
     writeTicks(changes, entry, written);
   });
@@ -164,6 +165,21 @@ function writeClip(
     });
   });
   return { id, clip, source, repIds };
+}
+
+/** Clips of one set name the one that leads, and their reps are the same under the same numbers. */
+function tieCameras(changes: Changes, { clips }: Entry, written: ReadonlyMap<string, WrittenClip>): void {
+  for (const { id, sameSet } of clips) {
+    const other = written.get(id);
+    const lead = written.get(sameSet?.clip ?? '');
+    if (sameSet === undefined || other === undefined || lead === undefined) continue;
+    const columns = { same_set_as: lead.id, same_set_offset_us: sameSet.offsetUs };
+    changes.update('clip', { id: other.id }, columns);
+    for (const [index, repId] of other.repIds) {
+      const same = lead.repIds.get(index) ?? repId;
+      for (const rep of [same, repId]) changes.update('rep', { id: rep }, { same_rep: same });
+    }
+  }
 }
 
 const byOf = (rep: Rep, edge: MeasuredEdge) => (rep.measured?.includes(edge) ? 'measure' : 'person');

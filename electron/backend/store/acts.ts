@@ -2,6 +2,7 @@ import type { Message } from '../../../engine/message/message.ts';
 import type { ActionId } from '../../../engine/wording/sayAction.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { HistoryState } from '../../contract/shapes.ts';
+import { keepCamerasInStep } from './cameras.ts';
 import {
   asJournaledTable,
   type Change,
@@ -54,6 +55,7 @@ export function perform<T>(writing: Writing, context: ActContext, work: (changes
     assertWritable(writing, context.sessionId);
     const changes = new Changes(writing);
     const outcome = work(changes);
+    keepCamerasInStep(changes);
     if (changes.list.length > 0) record(writing, context, outcome.name, changes);
     return outcome.value;
   });

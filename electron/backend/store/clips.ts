@@ -22,6 +22,9 @@ export type ClipRow = Row &
     readonly view: View | null;
     readonly real_time_factor: number;
     readonly load_kg: number | null;
+    /** The clip whose set it shows from another side, and how much later a moment stands on its own clock, in real time. */
+    readonly same_set_as: string | null;
+    readonly same_set_offset_us: number | null;
   };
 
 /** Where a clip belongs. */

@@ -1,4 +1,5 @@
 import type { Clip, Entry, Flag, Review, Tick } from '../../../engine/review/review.ts';
+import { camerasOf } from './cameras.ts';
 import { type ClipRow, listClips } from './clips.ts';
 import { equipmentOfRow, overrideOf } from './columns.ts';
 import type { Reading } from './connection.ts';
@@ -76,10 +77,18 @@ function judgedClip(reading: Reading, row: ClipRow): Judged {
     ...(drawings.length > 0 && { drawings }),
     ...(setUp && { setUp }),
     ...framingOfRow(row),
+    ...sameSetOf(reading, row),
   };
   return {
     clip,
     flags: listFlags(reading, row.id).map((flag) => flagOf(reading, flag, numbers)),
     ticks: ticksOf(listTicks(reading, row.id), row.id, numbers),
   };
+}
+
+/** The set that a clip shows from another side, as long as the clip that leads it is there. */
+function sameSetOf(reading: Reading, row: ClipRow): Pick<Clip, 'sameSet'> {
+  const [lead] = camerasOf(reading, row);
+  if (lead === undefined || lead.id === row.id) return {};
+  return { sameSet: { clip: lead.id, offsetUs: row.same_set_offset_us ?? 0 } };
 }

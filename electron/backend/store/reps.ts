@@ -4,9 +4,12 @@ import type { Row } from './changes.ts';
 import { momentColumns, momentOf } from './columns.ts';
 import { all, type Reading } from './connection.ts';
 
-export type RepRow = Row & { readonly id: string; readonly clip_id: string } & Readonly<
-    Record<`${EdgeColumn}_measured`, number>
-  >;
+export type RepRow = Row & {
+  readonly id: string;
+  readonly clip_id: string;
+  /** The name that the same rep has in every clip of a set; null = no other clip shows it. */
+  readonly same_rep: string | null;
+} & Readonly<Record<`${EdgeColumn}_measured`, number>>;
 
 /** The edges of a rep as its columns name them, in the order of time. */
 export const edgeColumns = ['start', 'stretched_end', 'end'] as const;

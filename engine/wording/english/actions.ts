@@ -32,6 +32,8 @@ export const actions = {
   clipTrimmed: '{how, select, whole {Whole footage} other {Trimmed}}: {clip}',
   clipSplit: 'Split into {count} clips: {clip}',
   clipRemoved: 'Clip removed: {clip}',
+  camerasPaired: 'Two cameras of one set: {lead} and {clip}',
+  camerasParted: 'Taken out of its shared set: {clip}',
   flagAdded: `{kind, select, praise {Praise} note {Note} other {Flag}}: {what}, ${reps}`,
   flagChanged: `{kind, select, praise {Praise changed} note {Note changed} other {Flag changed}}: {what}, ${reps}`,
   flagRemoved: `{kind, select, praise {Praise removed} note {Note removed} other {Flag removed}}: {what}, ${reps}`,

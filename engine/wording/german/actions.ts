@@ -32,6 +32,8 @@ export const actions = {
   clipTrimmed: '{how, select, whole {Ganze Aufnahme} other {Gekürzt}}: {clip}',
   clipSplit: 'In {count} Clips geteilt: {clip}',
   clipRemoved: 'Clip entfernt: {clip}',
+  camerasPaired: 'Zwei Kameras eines Satzes: {lead} und {clip}',
+  camerasParted: 'Aus dem gemeinsamen Satz genommen: {clip}',
   flagAdded: `{kind, select, praise {Lob} note {Anmerkung} other {Bemerkung}}: {what}, ${reps}`,
   flagChanged: `{kind, select, praise {Lob geändert} note {Anmerkung geändert} other {Bemerkung geändert}}: {what}, ${reps}`,
   flagRemoved: `{kind, select, praise {Lob entfernt} note {Anmerkung entfernt} other {Bemerkung entfernt}}: {what}, ${reps}`,

@@ -135,3 +135,32 @@ it('writes one text whatever the order of the keys, ending with a line feed', ()
 });
 
 it('reads a file that begins with a byte order mark', () => {});
+
+describe('clips that show one set from two sides', () => {
+  const filmedTwice = (sameSet: object, reps: unknown[] = handWritten().entries[0]?.clips[0]?.reps ?? []) => {
+    const [entry] = handWritten().entries;
+    const [side, second] = entry?.clips ?? [];
+    return { ...handWritten(), entries: [{ ...entry, flags: [], clips: [side, { ...second, reps, sameSet }] }] };
+  };
+  const sentenceFor = (input: object): string => {
+    const parsed = parseReview(input, catalogue);
+    return parsed.ok ? '' : parsed.sentence;
+  };
+
+  it('are written with the clip that leads and how far apart the clocks are', () => {
+    const read = reviewOf(JSON.stringify(filmedTwice({ clip: 'a', offsetUs: -1_250_000 })));
+    expect(reviewOf(writeReview(read)).entries[0]?.clips[1]?.sameSet).toEqual({ clip: 'a', offsetUs: -1_250_000 });
+  });
+
+  it.each([
+    ['no clip of the entry', { clip: 'z', offsetUs: 0 }, 'names "z", which is no other clip of the entry'],
+    ['the clip itself', { clip: 'b', offsetUs: 0 }, 'names "b", which is no other clip of the entry'],
+    ['half a microsecond', { clip: 'a', offsetUs: 0.5 }, 'sameSet must be a whole number, but is 0.5'],
+  ])('are refused where the set is that of %s', (_what, sameSet, sentence) => {
+    expect(sentenceFor(filmedTwice(sameSet))).toContain(sentence);
+  });
+
+  it('are refused where they do not have the same reps', () => {
+    expect(sentenceFor(filmedTwice({ clip: 'a', offsetUs: 0 }, []))).toContain('shows 0 reps of a set that has 5');
+  });
+});

@@ -7,6 +7,13 @@ export const sessions = {
   sessionHasClips: 'This session has clips, so it was not removed.',
   traineeGone: 'This trainee is not in the library; nothing was changed.',
   entryGone: 'This exercise is no longer in the session; nothing was changed.',
+  cantAlign:
+    'Neither the sound nor the reps tell how “{clip}” and “{lead}” lie together, so nothing was changed; show the same moment in both and lay them together by hand.',
+  pairElsewhere:
+    '“{clip}” and “{lead}” are not two clips of one exercise, so they can’t show one set; move one to the other’s exercise first.',
+  pairTaken:
+    '“{clip}” or “{lead}” already shares its set with another clip, so nothing was changed; take it out of that set first.',
+  notPaired: '“{clip}” shares its set with no other clip, so there was nothing to take apart.',
   entryElsewhereClip: 'This exercise belongs to another session, so no clip was added.',
   entryElsewhereGrade: 'This exercise belongs to another session, so no grade was changed.',
   clipElsewhere: 'This clip belongs to another session, so your place was not remembered.',

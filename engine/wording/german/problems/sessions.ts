@@ -8,6 +8,13 @@ export const sessions = {
   sessionHasClips: 'Diese Einheit hat Clips und wurde deshalb nicht entfernt.',
   traineeGone: 'Dieser Athlet ist nicht in der Bibliothek. Es wurde nichts geändert.',
   entryGone: 'Diese Übung ist nicht mehr in der Einheit. Es wurde nichts geändert.',
+  cantAlign:
+    'Weder am Ton noch an den Wiederholungen lässt sich erkennen, wie „{clip}“ und „{lead}“ zusammenliegen; geändert wurde nichts. Zeig in beiden denselben Moment und leg sie von Hand zusammen.',
+  pairElsewhere:
+    '„{clip}“ und „{lead}“ sind nicht zwei Clips derselben Übung und können deshalb nicht einen Satz zeigen; verschieb zuerst einen zur Übung des anderen.',
+  pairTaken:
+    '„{clip}“ oder „{lead}“ teilt seinen Satz schon mit einem anderen Clip; geändert wurde nichts. Nimm ihn zuerst aus diesem Satz.',
+  notPaired: '„{clip}“ teilt seinen Satz mit keinem anderen Clip; es gab nichts zu trennen.',
   entryElsewhereClip: 'Diese Übung gehört zu einer anderen Einheit, es wurde kein Clip hinzugefügt.',
   entryElsewhereGrade: 'Diese Übung gehört zu einer anderen Einheit, es wurde keine Note geändert.',
   clipElsewhere: 'Dieser Clip gehört zu einer anderen Einheit, die Stelle wurde nicht gespeichert.',

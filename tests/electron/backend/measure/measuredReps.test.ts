@@ -30,6 +30,7 @@ function row(id: string, { start, stretchedEnd, end, measured = false }: Edges):
   return {
     id,
     clip_id: 'c',
+    same_rep: null,
     ...edge('start', start),
     ...edge('stretched_end', stretchedEnd),
     ...edge('end', end),
