@@ -195,7 +195,7 @@ export async function moveFlagHere(context: ReviewContext, flag: Flag): Promise<
   else await moveFlag(context, flag, frame);
 }
 
-const flagHere: Flagging = {
+export const flagHere: Flagging = {
   ...shared,
   ...named('flagHere'),
   keys: ['Shift+G'],

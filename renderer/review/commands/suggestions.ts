@@ -1,12 +1,17 @@
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import { mutate } from '../../bridge/mutate.ts';
+import { statusState } from '../../bridge/statusState.ts';
 import { type Availability, available, type Command, unavailable } from '../../commands/command.ts';
 import { named } from '../../commands/named.ts';
+import { repAtFrame } from '../../player/repFrames.ts';
 import { measuresState } from '../../state/clipState.ts';
 import { reviewState } from '../../state/reviewState.ts';
+import { sayMeasures } from '../../words/sayMeasures.ts';
 import { sayReasons } from '../../words/sayReasons.ts';
+import { frameAtSeconds, secondsOfFrame } from '../model/moments.ts';
 import { panelState, suggestionState } from '../state/panelState.ts';
 import { coverState, setUpState } from '../state/pictureTools.ts';
+import { playhead } from '../state/playerState.ts';
 import { goToSeconds, showPanel } from './measuring.ts';
 import type { ReviewContext } from './reviewContext.ts';
 
@@ -20,11 +25,26 @@ function suggestionInView(context: ReviewContext): Suggestion | null {
   return (seen ? suggestionsOf(context).find(({ id }) => id === chosenId) : undefined) ?? null;
 }
 
-/** Chooses a suggestion, shows it in the list, and its moment on the stage. */
+/** Chooses a suggestion, shows it in the list, its moment on the stage, and its cell on the card. */
 export function visitSuggestion(context: ReviewContext, suggestion: Suggestion): void {
   suggestionState.getState().choose(suggestion.id);
   showPanel('measures');
   goToSeconds(context, suggestion.atS);
+  const { stage, cursor } = context;
+  if (stage === null || stage.tables === null) return;
+  const { table } = stage.tables;
+  const rep = repAtFrame(stage.clip.reps, frameAtSeconds(suggestion.atS, table), table);
+  cursor.moveTo(suggestion.criterion, { clipId: stage.clip.id, rep: rep ?? 'set' });
+}
+
+/** How far from its moment a suggestion is still in sight: a coach steps to and fro while looking. Media seconds. */
+const aroundS = 0.5;
+
+/** Whether the moment of a suggestion stands on screen, or very nearly. */
+function isSeen({ stage }: ReviewContext, suggestion: Suggestion): boolean {
+  const { clipId, frame, settled } = playhead.getState();
+  if (stage === null || stage.tables === null || clipId !== stage.clip.id || !settled) return false;
+  return Math.abs(secondsOfFrame(frame, stage.tables.table) - suggestion.atS) <= aroundS;
 }
 
 /** Goes to the suggestion after the chosen one, or before it; round at the ends. */
@@ -36,17 +56,33 @@ function changeSuggestion(context: ReviewContext, step: -1 | 1): void {
   if (next !== undefined) visitSuggestion(context, next);
 }
 
-/** Chooses the one to go on with when one was answered: that which follows it, else the one before. */
-function chooseNeighbour(context: ReviewContext, answered: Suggestion): void {
+/** The one to go on with when one was answered: that which follows it, else the one before. */
+function neighbourOf(context: ReviewContext, answered: Suggestion): Suggestion | null {
   const all = suggestionsOf(context);
   const at = all.findIndex(({ id }) => id === answered.id);
-  suggestionState.getState().choose((all[at + 1] ?? all[at - 1])?.id ?? null);
+  return all[at + 1] ?? all[at - 1] ?? null;
 }
 
-/** Makes a suggestion a flag, with what the coach changed of it. */
+/** Goes on to a suggestion, if that is still open; says so where none is left. */
+function goOnWith(context: ReviewContext, next: Suggestion | null): void {
+  const open = suggestionsOf(context).find(({ id }) => id === next?.id) ?? suggestionsOf(context)[0];
+  if (open !== undefined) return visitSuggestion(context, open);
+  suggestionState.getState().choose(null);
+  statusState.getState().say(sayMeasures('noneLeft'));
+}
+
+/**
+ * Makes a suggestion a flag, with what the coach changed of it, and shows the next one. Where its moment is not on screen it is
+ * shown first: nothing is accepted unseen.
+ */
 export async function accept(context: ReviewContext, suggestion: Suggestion): Promise<void> {
   const { stage } = context;
   if (stage === null) return;
+  if (!isSeen(context, suggestion)) {
+    visitSuggestion(context, suggestion);
+    statusState.getState().say(sayMeasures('lookFirst'));
+    return;
+  }
   const { chosenId, severity, reps } = suggestionState.getState();
   const changed = chosenId === suggestion.id ? { severity, reps } : { severity: null, reps: null };
   const accepted = await mutate('suggestions.accept', {
@@ -58,8 +94,9 @@ export async function accept(context: ReviewContext, suggestion: Suggestion): Pr
     },
   });
   if (accepted === null) return;
-  chooseNeighbour(context, suggestion);
+  const next = neighbourOf(context, suggestion);
   await Promise.all([measuresState.getState().refresh(), reviewState.getState().refresh()]);
+  goOnWith(context, next);
 }
 
 /** Dismisses a suggestion for good, or brings it back. */
@@ -72,8 +109,9 @@ export async function dismiss(context: ReviewContext, suggestion: Suggestion, ho
     dismissed: how === 'aside',
   });
   if (done === null) return;
-  if (how === 'aside') chooseNeighbour(context, suggestion);
+  const next = neighbourOf(context, suggestion);
   await measuresState.getState().refresh();
+  if (how === 'aside') goOnWith(context, next);
 }
 
 const isProposed = (context: ReviewContext): Availability =>

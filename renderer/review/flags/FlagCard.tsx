@@ -13,6 +13,7 @@ import { saySeverity } from '../../words/saySeverity.ts';
 import { removeFlag, visitFlag } from '../commands/flagging.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { momentWords } from '../model/moments.ts';
+import { FlagMoment } from './FlagMoment.tsx';
 
 type FlagCardProps = {
   readonly flag: Flag;
@@ -78,7 +79,10 @@ export function FlagCard({ flag, entry, exercise, where }: FlagCardProps) {
           <Trash2 aria-hidden="true" />
         </button>
       </div>
-      {clip !== undefined && clip.reps.length > 0 && <FlagReps flag={flag} clip={clip} />}
+      <div className="flag-places">
+        {clip !== undefined && clip.reps.length > 0 && <FlagReps flag={flag} clip={clip} />}
+        {clip !== undefined && <FlagMoment flag={flag} clip={clip} />}
+      </div>
       <DraftText
         flagId={flag.id}
         field="note"

@@ -15,6 +15,12 @@ import { dismiss, nextSuggestion } from '../commands/suggestions.ts';
 import { suggestionState } from '../state/panelState.ts';
 import { SuggestionCard } from './SuggestionCard.tsx';
 
+/** Why nothing is suggested. */
+function noneBecause({ measurement, dismissed }: ClipMeasures): 'nothingMeasured' | 'allAnswered' | 'noSuggestions' {
+  if (measurement === null || measurement.reps.length === 0) return 'nothingMeasured';
+  return dismissed.length > 0 ? 'allAnswered' : 'noSuggestions';
+}
+
 type SuggestionListProps = {
   readonly measures: ClipMeasures;
   readonly clip: Clip;
@@ -43,7 +49,7 @@ export function SuggestionList({ measures, clip, exercise, catalogue, table }: S
         <h2>{sayMeasures('suggestionsCount', { count: suggestions.length })}</h2>
         {suggestions.length > 0 && <ReviewButton command={nextSuggestion} className="quiet-button" />}
       </header>
-      {suggestions.length === 0 && <p className="soft">{sayMeasures('noSuggestions')}</p>}
+      {suggestions.length === 0 && <p className="soft">{sayMeasures(noneBecause(measures))}</p>}
       <ul ref={list}>
         {suggestions.map((suggestion) => (
           <li key={suggestion.id}>

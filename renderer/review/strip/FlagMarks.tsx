@@ -1,4 +1,4 @@
-import { memo } from 'react';
+import { memo, useRef, useState } from 'react';
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { Flag } from '../../../engine/review/review.ts';
 import type { Severity } from '../../../engine/rubric/rubric.ts';
@@ -7,7 +7,7 @@ import { Strokes } from '../../base/Strokes.tsx';
 import { frameOfMoment } from '../../player/repFrames.ts';
 import { saySeverity } from '../../words/saySeverity.ts';
 import { sayStrip } from '../../words/sayStrip.ts';
-import { visitFlag } from '../commands/flagging.ts';
+import { moveFlag, visitFlag } from '../commands/flagging.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { visitSuggestion } from '../commands/suggestions.ts';
 import { frameAtSeconds } from '../model/moments.ts';
@@ -30,6 +30,8 @@ type FlagMarksProps = {
   readonly suggestions: readonly Suggestion[];
   readonly table: FrameTable;
   readonly window: StripWindow;
+  /** The frame under a pointer. */
+  readonly frameAt: (clientX: number) => number;
 };
 
 /** Notes and cues are not drawn here, so typing them must not redraw hundreds of marks. */
@@ -60,10 +62,12 @@ type Mark = {
   readonly severity: Severity | null;
   readonly position: number;
   readonly visit: () => void;
+  /** What a mark that is dragged to a frame does; null where it stays. */
+  readonly moveTo: ((frame: number) => void) | null;
 };
 
-/** The flags of a clip at their moments, and those proposed; a click goes there. */
-function MarksOfClip({ flags, suggestions, table, window }: FlagMarksProps) {
+/** The flags of a clip at their moments, and those proposed; a click goes there, and a flag can be dragged to another moment. */
+function MarksOfClip({ flags, suggestions, table, window, frameAt }: FlagMarksProps) {
   const context = useReview();
   const positionOf = (frame: number): number => inWindow(window, shareOfFrame(table, frame));
   const all: readonly Mark[] = [
@@ -74,6 +78,7 @@ function MarksOfClip({ flags, suggestions, table, window }: FlagMarksProps) {
         severity: flag.severity,
         position: positionOf(frameOfMoment(flag.at, table)),
         visit: () => visitFlag(context, flag),
+        moveTo: context.readOnly ? null : (frame) => void moveFlag(context, flag, frame),
       }),
     ),
     ...suggestions.map(
@@ -83,6 +88,7 @@ function MarksOfClip({ flags, suggestions, table, window }: FlagMarksProps) {
         severity: suggestion.severity,
         position: positionOf(frameAtSeconds(suggestion.atS, table)),
         visit: () => visitSuggestion(context, suggestion),
+        moveTo: null,
       }),
     ),
   ];
@@ -90,23 +96,86 @@ function MarksOfClip({ flags, suggestions, table, window }: FlagMarksProps) {
   const lanes = flagLanes(marks.map(({ position, severity }) => ({ position, width: width[severity ?? 'note'] })));
   return (
     <div className="strip-flags" style={{ height: `${laneRem * (Math.max(0, ...lanes) + 1) + 0.25}rem` }}>
-      {marks.map(({ key, kind, severity, position, visit }, index) => (
-        <button
-          key={key}
-          type="button"
-          tabIndex={-1}
-          className="strip-flag"
-          data-kind={kind}
-          style={{ left: `${position * 100}%`, top: `${(lanes[index] ?? 0) * laneRem}rem` }}
-          aria-label={sayStrip(kind === 'flag' ? 'goToFlag' : 'goToSuggestion', {
-            severity: saySeverity(severity ?? 'note'),
-          })}
-          onClick={visit}
-        >
-          <Strokes severity={severity} named="elsewhere" />
-        </button>
+      {marks.map((mark, index) => (
+        <StripFlag
+          key={mark.key}
+          mark={mark}
+          lane={lanes[index] ?? 0}
+          frameAt={frameAt}
+          positionOf={(frame) => Math.min(1, Math.max(0, positionOf(frame)))}
+        />
       ))}
     </div>
+  );
+}
+
+type StripFlagProps = {
+  readonly mark: Mark;
+  readonly lane: number;
+  readonly frameAt: (clientX: number) => number;
+  readonly positionOf: (frame: number) => number;
+};
+
+/** How far a pointer goes before it drags: a hand that clicks trembles. */
+const tremblePx = 4;
+
+/** One mark: a click goes to its moment; dragged along, the picture goes with it, and the flag stays where it is let go. */
+function StripFlag({ mark, lane, frameAt, positionOf }: StripFlagProps) {
+  const context = useReview();
+  const [draggedTo, setDraggedTo] = useState<number | null>(null);
+  const pressedAt = useRef<number | null>(null);
+  const dragged = useRef<number | null>(null);
+  const hasDragged = useRef(false);
+  const { severity, moveTo } = mark;
+  const stop = (): void => {
+    pressedAt.current = null;
+    dragged.current = null;
+    setDraggedTo(null);
+  };
+  const label = { severity: saySeverity(severity ?? 'note') };
+  return (
+    <button
+      type="button"
+      tabIndex={-1}
+      className="strip-flag"
+      data-kind={mark.kind}
+      data-flag-mark={mark.key}
+      data-dragged={draggedTo ?? undefined}
+      title={moveTo === null ? undefined : sayStrip('dragFlag')}
+      style={{
+        left: `${(draggedTo === null ? mark.position : positionOf(draggedTo)) * 100}%`,
+        top: `${lane * laneRem}rem`,
+      }}
+      aria-label={sayStrip(mark.kind === 'flag' ? 'goToFlag' : 'goToSuggestion', label)}
+      onPointerDown={(event) => {
+        event.stopPropagation();
+        if (moveTo === null) return;
+        event.currentTarget.setPointerCapture(event.pointerId);
+        pressedAt.current = event.clientX;
+      }}
+      onPointerMove={(event) => {
+        const from = pressedAt.current;
+        if (from === null || (dragged.current === null && Math.abs(event.clientX - from) < tremblePx)) return;
+        if (dragged.current === null) context.player?.pause();
+        dragged.current = frameAt(event.clientX);
+        setDraggedTo(dragged.current);
+        context.player?.seekTo(dragged.current);
+      }}
+      onPointerUp={() => {
+        const frame = dragged.current;
+        hasDragged.current = frame !== null;
+        stop();
+        if (frame !== null) moveTo?.(frame);
+      }}
+      onPointerCancel={stop}
+      onClick={() => {
+        // The click that ends a drag goes nowhere: the picture is there already.
+        if (!hasDragged.current) mark.visit();
+        hasDragged.current = false;
+      }}
+    >
+      <Strokes severity={severity} named="elsewhere" />
+    </button>
   );
 }
 

@@ -136,7 +136,13 @@ export function Strip({ clip, media, flags, table }: StripProps) {
       {showsCurves && measurement !== null && measurement.follows !== 'nothing' && (
         <CurvesLane clipId={clip.id} measurement={measurement} table={table} window={window} frameAt={frameAt} />
       )}
-      <FlagMarks flags={flags} suggestions={measures?.suggestions ?? noSuggestions} table={table} window={window} />
+      <FlagMarks
+        frameAt={frameAt}
+        flags={flags}
+        suggestions={measures?.suggestions ?? noSuggestions}
+        table={table}
+        window={window}
+      />
     </div>
   );
 }

@@ -3,7 +3,7 @@ import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import type { App } from '../harness/app.ts';
 import { finishedJob } from '../harness/jobs.ts';
 import { footage } from '../harness/oneClip.ts';
-import { arrowToCell, cellWords, goToFrame, openReview, picture, shownAt } from '../harness/reviewScreen.ts';
+import { arrowToCell, cellWords, clickCell, goToFrame, openReview, picture, shownAt } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 import { frameAt, readTruth } from '../harness/truth.ts';
 import { until } from '../harness/until.ts';
@@ -85,9 +85,10 @@ export const scorecard: Scenario = {
     await report.check('moving within the rep on screen leaves the picture where it is', async () => {
       const within = frameAt(pts, (reps[1]?.phases_s.eccentric[0] ?? 0) + 0.2);
       await goToFrame(app, within);
-      await arrowToCell(app, 'barPath', 'set');
-      await arrowToCell(app, 'barPath', 2);
-      await arrowToCell(app, 'depth', 2);
+      await clickCell(app, 'barPath', 'set');
+      await clickCell(app, 'barPath', 2);
+      await page.keyboard.press('ArrowDown');
+      await clickCell(app, 'depth', 2);
       await shownAt(app, within);
     });
 

@@ -100,6 +100,10 @@ export const measures = {
   suggestionsCount: 'Suggestions ({count})',
   noSuggestions:
     'No suggestions: nothing measured misses its target by more than its uncertainty, or all are answered.',
+  nothingMeasured: 'Nothing was measured, so nothing is suggested.',
+  allAnswered: 'No suggestions are left to answer.',
+  lookFirst: 'This is what the suggestion is about. Accept it once more to make it a flag.',
+  noneLeft: 'That was the last suggestion of this clip.',
   dismissedCount: 'Dismissed ({count})',
   bringBack: 'Bring back',
   bringBackNamed: 'Bring back: {name}',

@@ -7,6 +7,7 @@ export const strip = {
   noReps: 'No reps yet: {start} marks the start, {stretched} the stretched end, {end} the end',
   goToFlag: 'Go to flag: {severity}',
   goToSuggestion: 'Go to suggestion: {severity}',
+  dragFlag: 'Drag to another moment',
   height: 'height',
   speed: 'speed',
   betweenReps: 'between reps',

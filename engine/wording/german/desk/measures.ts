@@ -103,6 +103,10 @@ export const measures: Readonly<Record<MeasuresMessageId, string>> = {
   suggestionsCount: 'Vorschläge ({count})',
   noSuggestions:
     'Keine Vorschläge: Kein Messwert verfehlt seine Vorgabe um mehr als seine Unsicherheit, oder alle sind beantwortet.',
+  nothingMeasured: 'Es wurde nichts gemessen, also wird nichts vorgeschlagen.',
+  allAnswered: 'Kein Vorschlag ist noch offen.',
+  lookFirst: 'Darum geht es bei dem Vorschlag. Nimm ihn noch einmal an, damit er eine Bemerkung wird.',
+  noneLeft: 'Das war der letzte Vorschlag zu diesem Clip.',
   dismissedCount: 'Verworfen ({count})',
   bringBack: 'Zurückholen',
   bringBackNamed: 'Zurückholen: {name}',

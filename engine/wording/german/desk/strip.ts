@@ -8,6 +8,7 @@ export const strip: Readonly<Record<StripMessageId, string>> = {
   noReps: 'Noch keine Wiederholungen: {start} setzt Beginn, {stretched} Umkehrpunkt, {end} Ende',
   goToFlag: 'Zur Bemerkung: {severity}',
   goToSuggestion: 'Zum Vorschlag: {severity}',
+  dragFlag: 'An eine andere Stelle ziehen',
   height: 'Höhe',
   speed: 'Geschwindigkeit',
   betweenReps: 'zwischen zwei Wiederholungen',

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { statusState } from '../../../../renderer/bridge/statusState.ts';
 import { panelState, suggestionState } from '../../../../renderer/review/state/panelState.ts';
+import { playhead } from '../../../../renderer/review/state/playerState.ts';
 import { layersState } from '../../../../renderer/review/state/viewState.ts';
 import { pm, setOf } from '../../../engine/motion/suggest/sets.ts';
-import { reviewBench, squatClip, squatEntry, suggestionOf } from '../../harness/reviewBench.ts';
+import { type ReviewBench, reviewBench, squatClip, squatEntry, suggestionOf } from '../../harness/reviewBench.ts';
 
 describe('measuring', () => {
   it('puts the clip in line, or all clips of the session', async () => {
@@ -87,22 +89,45 @@ describe('suggestions', () => {
     expect(panelState.getState().panel).toBe('measures');
   });
 
-  it('are answered only once they are in view', async () => {
+  /** The picture arrives where the player was sent. */
+  const arrive = (bench: ReviewBench) => playhead.setState({ frame: bench.player.frame(), settled: true });
+
+  it('are accepted only once their moment is on screen, and then show the next at its moment', async () => {
     const bench = await proposed();
     await bench.run('acceptSuggestion');
+    playhead.setState({ settled: false });
+    await bench.run('acceptSuggestion');
     expect(bench.rackside.askedFor('suggestions.accept')).toEqual([]);
+    expect(statusState.getState().done).toMatch(/Accept it once more/);
+    arrive(bench);
     await bench.run('acceptSuggestion');
     expect(bench.rackside.askedFor('suggestions.accept')).toEqual([{ clipId: 'c1', suggestionId: 'one', change: {} }]);
     expect(suggestionState.getState().chosenId).toBe('two');
+    expect(bench.player.frame()).toBe(60);
+    expect(bench.context.cursor).toMatchObject({ criterion: 'depth', column: { clipId: 'c1', rep: 2 } });
+    await bench.run('acceptSuggestion');
+    expect(bench.rackside.askedFor('suggestions.accept')).toHaveLength(1);
     await bench.run('dismissSuggestion');
     expect(bench.rackside.askedFor('suggestions.dismiss')).toEqual([
       { clipId: 'c1', suggestionId: 'two', dismissed: true },
     ]);
   });
 
+  it('are not accepted after the picture has gone on to something else', async () => {
+    const bench = await proposed();
+    await bench.run('nextSuggestion');
+    playhead.setState({ frame: 30 + 16, settled: true });
+    await bench.run('acceptSuggestion');
+    expect(bench.rackside.askedFor('suggestions.accept')).toEqual([]);
+    playhead.setState({ frame: 30 + 15, settled: true });
+    await bench.run('acceptSuggestion');
+    expect(bench.rackside.askedFor('suggestions.accept')).toHaveLength(1);
+  });
+
   it('are accepted with what the coach changed', async () => {
     const bench = await proposed();
     await bench.run('nextSuggestion');
+    arrive(bench);
     suggestionState.setState({ severity: 'prefer', reps: [1, 2] });
     await bench.run('acceptSuggestion');
     expect(bench.rackside.askedFor('suggestions.accept')).toMatchObject([
