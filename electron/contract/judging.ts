@@ -40,6 +40,14 @@ export const judgingRequests = {
     result: v.strictObject({ flagId: id }),
   }),
   'flags.update': act({ params: v.strictObject({ flagId: id, change: flagChange }), result: none }),
+  /** Copies a flag to other places of its session: criterion, severity, words, and the fault where the exercise there has it. */
+  'flags.copy': act({
+    params: v.strictObject({
+      flagId: id,
+      to: v.pipe(v.array(v.strictObject({ clipId: id, reps: repsSchema, frame })), v.minLength(1), v.maxLength(500)),
+    }),
+    result: v.strictObject({ flagIds: v.array(id) }),
+  }),
   'flags.remove': act({ params: v.strictObject({ flagId: id }), result: none }),
   /** Ticks a criterion as looked at and fine for reps of a clip, or takes the tick back. */
   'ticks.set': act({

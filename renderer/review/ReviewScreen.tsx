@@ -19,6 +19,7 @@ import { ReviewDeskProvider } from './commands/ReviewDeskProvider.tsx';
 import { reviewCommands } from './commands/reviewCommands.ts';
 import { createReviewDesk } from './commands/reviewDesk.ts';
 import { CoverPanel } from './covers/CoverPanel.tsx';
+import { CopyFlagDialog } from './flags/CopyFlagDialog.tsx';
 import { HintCard } from './HintCard.tsx';
 import { MeasuresPanel } from './measures/MeasuresPanel.tsx';
 import { StageColumn } from './StageColumn.tsx';
@@ -152,6 +153,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
         panel={commandPanel}
         onPanel={setPanel}
       />
+      {!readOnly && <CopyFlagDialog review={data.review} />}
       {opened === 'session' && (
         <SessionDialog sessionId={sessionId} review={data.review} onClose={() => setOpened('none')} />
       )}

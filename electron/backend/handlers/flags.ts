@@ -99,7 +99,7 @@ export const removeFlag: Handler<'flags.remove'> = (context, { flagId }) => {
   });
 };
 
-function existing(reading: Reading, flagId: string): FlagRow {
+export function existing(reading: Reading, flagId: string): FlagRow {
   const flag = findFlag(reading, flagId);
   if (!flag) throw new ProblemError('not-found', 'flagGone');
   return flag;

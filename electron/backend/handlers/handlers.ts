@@ -4,6 +4,7 @@ import { compareSessionsOfLibrary, compareWithFile } from './agreement.ts';
 import { bringIn } from './bringIn.ts';
 import { pairCameras, partCameras } from './cameras.ts';
 import { getFrameTable, importClips, listAlike, removeClip, resolveMedia, updateClip } from './clips.ts';
+import { copyFlag } from './copyFlag.ts';
 import { addCover, placeCover, removeCover, removeCoverPlace, updateCover } from './covers.ts';
 import { getDeskSession, listDeskSessions, listDeskTrainees } from './desk.ts';
 import { previewDocument, writeDocument } from './documents.ts';
@@ -108,6 +109,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'reps.moveEdge': moveEdge,
   'flags.add': addFlag,
   'flags.update': updateFlag,
+  'flags.copy': copyFlag,
   'flags.remove': removeFlag,
   'drawings.add': addDrawing,
   'drawings.update': updateDrawing,

@@ -36,6 +36,7 @@ export const actions = {
   camerasParted: 'Taken out of its shared set: {clip}',
   flagAdded: `{kind, select, praise {Praise} note {Note} other {Flag}}: {what}, ${reps}`,
   flagChanged: `{kind, select, praise {Praise changed} note {Note changed} other {Flag changed}}: {what}, ${reps}`,
+  flagCopied: `{kind, select, praise {Praise copied} note {Note copied} other {Flag copied}}: {what}, {places, plural, one {to # place} other {to # places}}`,
   flagRemoved: `{kind, select, praise {Praise removed} note {Note removed} other {Flag removed}}: {what}, ${reps}`,
   ticked: `Tick: {what}, ${reps}`,
   tickRemoved: `Tick removed: {what}, ${reps}`,

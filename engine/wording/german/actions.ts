@@ -36,6 +36,7 @@ export const actions = {
   camerasParted: 'Aus dem gemeinsamen Satz genommen: {clip}',
   flagAdded: `{kind, select, praise {Lob} note {Anmerkung} other {Bemerkung}}: {what}, ${reps}`,
   flagChanged: `{kind, select, praise {Lob geändert} note {Anmerkung geändert} other {Bemerkung geändert}}: {what}, ${reps}`,
+  flagCopied: `{kind, select, praise {Lob kopiert} note {Anmerkung kopiert} other {Bemerkung kopiert}}: {what}, {places, plural, one {an # Stelle} other {an # Stellen}}`,
   flagRemoved: `{kind, select, praise {Lob entfernt} note {Anmerkung entfernt} other {Bemerkung entfernt}}: {what}, ${reps}`,
   ticked: `Haken: {what}, ${reps}`,
   tickRemoved: `Haken entfernt: {what}, ${reps}`,

@@ -12,6 +12,7 @@ import { sayFlags } from '../../words/sayFlags.ts';
 import { sayReasons } from '../../words/sayReasons.ts';
 import { type CursorCell, sameColumn } from '../model/columns.ts';
 import { flagWords, frameWords } from '../model/flagWords.ts';
+import { copyState } from '../state/panelState.ts';
 import { canMark, cursorCell, flagsOfCell, isInCell, isTicked, markCell, toggleFine } from './judging.ts';
 import { goToCell, goToFrame } from './moving.ts';
 import { openNote } from './noteField.ts';
@@ -206,6 +207,17 @@ export const flagHere: Flagging = {
   },
 };
 
+export const copyFlagTo: Flagging = {
+  ...shared,
+  ...named('copyFlagTo'),
+  keys: ['V'],
+  when: hasFlag,
+  run: (context) => {
+    const flag = selectedFlag(context);
+    if (flag !== null) copyState.setState({ flagId: flag.id });
+  },
+};
+
 const remove: Flagging = {
   ...shared,
   ...named('remove'),
@@ -218,4 +230,12 @@ const remove: Flagging = {
 };
 
 /** What can be done with the selected flag. */
-export const flaggingCommands: readonly Flagging[] = [copyFlag, nameFault, note, goToFlagOfCell, flagHere, remove];
+export const flaggingCommands: readonly Flagging[] = [
+  copyFlag,
+  nameFault,
+  note,
+  goToFlagOfCell,
+  flagHere,
+  copyFlagTo,
+  remove,
+];

@@ -6,14 +6,15 @@ import { clock } from '../../base/figures.ts';
 import { statusState } from '../../bridge/statusState.ts';
 import { tablesState } from '../../state/clipState.ts';
 import { sayFlags } from '../../words/sayFlags.ts';
-import { flagHere, moveFlag, moveFlagHere } from '../commands/flagging.ts';
+import { copyFlagTo, flagHere, moveFlag, moveFlagHere } from '../commands/flagging.ts';
 import { ReviewButton, useReview } from '../commands/ReviewDeskProvider.tsx';
 import { momentWords } from '../model/moments.ts';
 import { frameOfTyped } from '../model/typedMoment.ts';
+import { copyState } from '../state/panelState.ts';
 
 type FlagMomentProps = { readonly flag: Flag; readonly clip: Clip };
 
-/** When a flag is: another time or frame can be typed, or the frame on screen taken. */
+/** When a flag is: another time or frame can be typed, or the frame on screen taken; and a way to copy it elsewhere. */
 export function FlagMoment({ flag, clip }: FlagMomentProps) {
   const context = useReview();
   const [typed, setTyped] = useState<string | null>(null);
@@ -59,6 +60,12 @@ export function FlagMoment({ flag, clip }: FlagMomentProps) {
         command={flagHere}
         instead={(review) => void moveFlagHere(review, flag)}
         words={sayFlags('here')}
+        className="quiet-button"
+      />
+      <ReviewButton
+        command={copyFlagTo}
+        instead={() => copyState.setState({ flagId: flag.id })}
+        words={sayFlags('copyTo')}
         className="quiet-button"
       />
     </div>

@@ -21,6 +21,9 @@ export function clearBeside(): void {
   stopCovering();
 }
 
+/** The flag that is to be copied, while it is asked where to. */
+export const copyState = create<{ readonly flagId: string | null }>()(() => ({ flagId: null }));
+
 type SuggestionState = {
   /** The selected suggestion; null = the first. */
   readonly chosenId: string | null;

@@ -21,6 +21,7 @@ export const commandWords = {
   nameFault: 'error problem list which',
   note: 'comment text type remark',
   goToFlag: 'jump show moment time frame of this cell',
+  copyFlagTo: 'paste duplicate transfer',
   flagHere: 'here move moment time shift',
   remove: 'delete erase clear take away',
   markStart: 'begin in first frame',

@@ -19,6 +19,7 @@ export const commands = {
   nameFault: 'Name the fault',
   note: 'Write a note',
   goToFlag: 'Go to the flagged frame',
+  copyFlagTo: 'Copy the flag to another rep, set or clip',
   flagHere: 'Move the flag to this frame',
   remove: 'Remove flag or tick',
   markStart: 'Mark the start of a rep',

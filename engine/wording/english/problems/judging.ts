@@ -1,6 +1,7 @@
 /** What can go wrong while a clip is judged: flags, reps, drawings, covers, suggestions. */
 export const judging = {
   clipGone: 'This clip is no longer in the library; nothing was changed.',
+  copyElsewhere: 'A flag is copied within its session only; nothing was changed.',
   flagGone: 'This flag is no longer in the session; nothing was changed.',
   notJudgedBy: '{exercise} is not judged by “{criterion}”, so nothing was changed.',
   faultUnknown: '“{fault}” is not a fault of {exercise} under “{criterion}”, so nothing was changed.',

@@ -20,6 +20,7 @@ export const commandWords: Readonly<Record<CommandId, string>> = {
   nameFault: 'Problem Liste welcher auswählen',
   note: 'Notiz Text Bemerkung tippen',
   goToFlag: 'springen zeigen Stelle Moment Frame',
+  copyFlagTo: 'einfügen übertragen duplizieren',
   flagHere: 'hierher verschieben Moment Zeit Stelle',
   remove: 'löschen wegnehmen tilgen Markierung',
   markStart: 'markieren Wdh Start Anfang erstes Bild',

@@ -20,6 +20,7 @@ export const commands: Readonly<Record<CommandId, string>> = {
   nameFault: 'Fehler benennen',
   note: 'Kommentar schreiben',
   goToFlag: 'Zum Bild der Bemerkung',
+  copyFlagTo: 'Bemerkung auf andere Wdh., Sätze, Clips kopieren',
   flagHere: 'Bemerkung auf dieses Bild setzen',
   remove: 'Bemerkung oder Haken entfernen',
   markStart: 'Beginn der Wiederholung setzen',

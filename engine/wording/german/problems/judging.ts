@@ -2,6 +2,7 @@ import type { judging as english } from '../../english/problems/judging.ts';
 
 export const judging = {
   clipGone: 'Dieser Clip ist nicht mehr in der Bibliothek. Es wurde nichts geändert.',
+  copyElsewhere: 'Eine Bemerkung wird nur innerhalb ihrer Einheit kopiert. Es wurde nichts geändert.',
   flagGone: 'Diese Bemerkung ist nicht mehr in der Einheit. Es wurde nichts geändert.',
   notJudgedBy: '„{exercise}“ wird nicht nach „{criterion}“ bewertet, es wurde nichts geändert.',
   faultUnknown: '„{fault}“ ist bei „{exercise}“ kein Fehler unter „{criterion}“, es wurde nichts geändert.',

@@ -117,3 +117,33 @@ it('keeps a plain note, which names no fault and counts for nothing, and makes i
   await ask(backend, 'flags.update', { flagId, change: { severity: null } });
   expect(await flags()).toMatchObject([{ severity: null, fault: null }]);
 });
+
+it('copies a flag to several places in one act, each at its own frame', async () => {
+  const { flagId } = await ask(backend, 'flags.add', { ...onRep2({ fault: 'shortOfDepth' }), reps: [2], note: 'high' });
+  await ask(backend, 'flags.copy', {
+    flagId,
+    to: [
+      { clipId, reps: [1], frame: 83 },
+      { clipId, reps: 'set', frame: 90 },
+    ],
+  });
+  const alike = { criterion: 'depth', fault: 'shortOfDepth', severity: 'correct', note: 'high' };
+  expect(await flags()).toMatchObject([
+    { ...alike, reps: [1], at: { frame: 83 } },
+    { ...alike, reps: 'set', at: { frame: 90 } },
+    { ...alike, reps: [2], at: { frame: 200 } },
+  ]);
+  expect((await historyOf(backend, sessionId)).undo).toBe('Flag copied: Short of depth, to 2 places');
+  await ask(backend, 'history.undo', { sessionId });
+  expect(await flags()).toHaveLength(1);
+});
+
+it('copies no flag to a clip of another session', async () => {
+  const { flagId } = await ask(backend, 'flags.add', { ...onRep2({}), reps: [2] });
+  const other = await sessionWithClips(backend);
+  const refused = await refusal(backend, 'flags.copy', {
+    flagId,
+    to: [{ clipId: other.clipId, reps: 'set', frame: 3 }],
+  });
+  expect(refused.message.id).toBe('copyElsewhere');
+});
