@@ -37,9 +37,15 @@ export const letterParagraphSchema = v.strictObject({
   /** What it says by itself. */
   own: v.string(),
   edited: v.boolean(),
-  /** It was edited, and what it said by itself then is not what it says now. */
+  /** It was edited, and what it said by itself then is not what it says now; of the coach's own: what it rested on. */
   stale: v.boolean(),
+  /** Whose it is: the plan's, edited or not, or a paragraph of the coach's own beside it. */
+  writer: v.picklist(['plan', 'coach']),
+  /** The exercises it speaks of, as they stand in a sentence, for the phrases set into it. */
+  exercise: v.string(),
 });
+
+const paragraphParams = v.strictObject({ sessionId: id, paragraph });
 
 /** Requests on a session's letter: its style, its edits, the letters that were sent. */
 export const letterRequests = {
@@ -50,7 +56,13 @@ export const letterRequests = {
       paragraphs: v.array(letterParagraphSchema),
       /** Edits of paragraphs that the letter does not have now; they come back with their paragraph. */
       waiting: v.array(v.strictObject({ id: paragraph, words: v.string() })),
+      /** Paragraphs that the letter goes without; each can be brought back. */
+      leftOut: v.array(letterParagraphSchema),
+      /** How the letter calls the trainee. */
+      name: v.string(),
       sent: v.array(sentLetterSchema),
+      /** Nothing has changed since the newest version that was sent. */
+      sentAlready: v.boolean(),
     }),
   }),
   'letters.style': act({
@@ -64,6 +76,21 @@ export const letterRequests = {
       paragraph,
       words: v.nullable(v.pipe(v.string(), v.regex(/\S/), v.maxLength(4000))),
     }),
+    result: none,
+  }),
+  /** Adds a paragraph of the coach's own after a line of the letter; it is in no document until it has words. */
+  'letters.add': act({
+    params: v.strictObject({ sessionId: id, after: paragraph }),
+    result: v.strictObject({ paragraph }),
+  }),
+  /** Leaves a paragraph out of the letter, in its words; one of the coach's own without any is removed. */
+  'letters.leaveOut': act({ params: paragraphParams, result: none }),
+  'letters.bringBack': act({ params: paragraphParams, result: none }),
+  /** Removes a paragraph of the coach's own. */
+  'letters.remove': act({ params: paragraphParams, result: none }),
+  /** Puts a paragraph after another line of the letter; null = before the first one. */
+  'letters.move': act({
+    params: v.strictObject({ sessionId: id, paragraph, after: v.nullable(paragraph) }),
     result: none,
   }),
   /** Keeps the letter as it is now, with its data and rubric, as the next version; it is never changed again. */

@@ -1,14 +1,15 @@
 import { writeBreakdown } from '../breakdown/writeBreakdown.ts';
 import { type FilmingDate, filmingDate } from '../calendar/filmingDate.ts';
-import type { RacksideDocument } from '../document/document.ts';
+import type { Block, RacksideDocument } from '../document/document.ts';
 import { type Catalogue, translated } from '../exercises/catalogue.ts';
 import { type FilmAsks, filmAsks, filmingCard } from '../film/filmingCard.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import { gradeSession } from '../grading/gradeSession.ts';
 import { applyEdits, type EditedLetter, type LetterEdit } from '../letter/edits.ts';
-import type { LetterStyle, Stills } from '../letter/letter.ts';
+import { blocksOf, type LetterStyle, type Stills } from '../letter/letter.ts';
 import type { LetterPlan } from '../letter/letterPlan.ts';
 import { planLetter } from '../letter/planLetter.ts';
+import { groundsOf, type LetterShape, partsOf, plannedShape } from '../letter/shape.ts';
 import { speakerOf } from '../letter/speaker.ts';
 import { writeFilm } from '../letter/writeAdvice.ts';
 import { writeLetter } from '../letter/writeLetter.ts';
@@ -33,6 +34,8 @@ export type EditionSource = {
   readonly names: NameMode;
   /** The coach's own words in the letter. */
   readonly edits?: readonly LetterEdit[];
+  /** What the coach left out of the letter, added to it and put in another order. */
+  readonly shape?: LetterShape;
   /** The trainee's sessions before, oldest first, under the same rubric. */
   readonly earlier?: readonly Review[];
   /** What was trained in the week before; without it, what `earlier` says. */
@@ -113,22 +116,43 @@ export function withClocks(
 
 /** `made` holds what another edition of the same judgement has made already. */
 function assemble(source: EditionSource, made: Partial<Pick<Edition, 'grade' | 'plan' | 'letter'>>): Edition {
-  const { style, names, edits = [], earlier = [], weekBefore = earlier, measures = new Map() } = source;
+  const {
+    style,
+    names,
+    edits = [],
+    shape = plannedShape,
+    earlier = [],
+    weekBefore = earlier,
+    measures = new Map(),
+  } = source;
   const catalogue = translated(source.catalogue, style.language);
   const review = translatedReview(reviewWithName(source.review, names), catalogue);
   const hide = nameHider(source.review.trainee.name, names);
   const exercises = review.entries.map(({ exercise }) => exercise);
   const coachsWords = edits.map((edit) => ({ ...edit, words: hide(edit.words) }));
+  const coachsShape = { ...shape, own: shape.own.map((one) => ({ ...one, words: hide(one.words) })) };
 
   const grade = made.grade ?? once(() => gradeSession(review, catalogue, weekBefore));
   const plan = made.plan ?? once(() => planLetter(review, grade(), catalogue, earlier));
-  const letterWith = oncePer((stills: Stills) => applyEdits(writeLetter(plan(), style, stills), coachsWords));
+  const letterWith = oncePer((stills: Stills) =>
+    applyEdits(writeLetter(plan(), style, stills), coachsWords, coachsShape, groundsOf(plan())),
+  );
   const letter = made.letter ?? ((stills = noStills) => letterWith(stills));
   const speaker = speakerOf(style.language, review.voice, style.tone);
   const notices = once(() => noticesOf(plan(), speaker));
   const asks = once(() => {
-    const film = { ...letter().letter, sections: [{ id: 'film', blocks: writeFilm(plan(), speaker) }] } as const;
-    return filmAsks(applyEdits(film, coachsWords).letter);
+    const planned = { ...letter().letter, sections: [{ id: 'film', blocks: writeFilm(plan(), speaker) }] } as const;
+    const asked = new Set(partsOf(planned).map(({ id }) => id));
+    const said = new Set(blocksOf(letter().letter, 'film'));
+    const isAsk = (block: Block): boolean => said.has(block) || asked.has(block.id.replace(/-break-\d+$/, ''));
+    const blocks = letter().document.blocks.filter(isAsk);
+    // A letter that is too short to ask, or that sends for help, has no order of what it would ask either.
+    if (blocks.length === 0) {
+      return filmAsks(applyEdits(planned, coachsWords, { ...plannedShape, leftOut: shape.leftOut }).letter);
+    }
+    const holdsBack = (block: Block): boolean => block.kind === 'paragraph' && block.fixed === true;
+    const inOrder = [...blocks.filter(holdsBack), ...blocks.filter((block) => !holdsBack(block))];
+    return filmAsks({ ...letter().letter, sections: [{ id: 'film', blocks: inOrder }] });
   });
   const mayFilm = once((): readonly string[] | null => {
     const { pain } = plan();

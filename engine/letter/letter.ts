@@ -45,7 +45,7 @@ export type Letter = Omit<RacksideDocument, 'blocks' | 'fits'> & { readonly sect
 
 /** The blocks of a section; none where the letter leaves it out. */
 export const blocksOf = ({ sections }: Letter, id: SectionId): readonly Block[] =>
-  sections.find((section) => section.id === id)?.blocks ?? [];
+  sections.filter((section) => section.id === id).flatMap(({ blocks }) => blocks);
 
 /** A letter as one document, its sections one after the other. */
 export function letterDocument({ sections, ...head }: Letter): RacksideDocument {

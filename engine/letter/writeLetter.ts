@@ -10,7 +10,7 @@ import { writeEntries, writeOverall } from './writeOverall.ts';
 import { priorityParts, writePriorities } from './writePriorities.ts';
 
 /** The name a letter greets: the first word of it, isolated where it is written from right to left. */
-const firstName = (name: string): string => tidy(name.replace(/[\u2068\u2069]/g, '').split(' ')[0] ?? name);
+export const firstName = (name: string): string => tidy(name.replace(/[\u2068\u2069]/g, '').split(' ')[0] ?? name);
 
 function writeOpening(plan: LetterPlan, speaker: Speaker): Block[] {
   const date = speaker.date(plan.date);

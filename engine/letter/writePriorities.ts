@@ -82,10 +82,12 @@ function writePriority(
 ): Block[] {
   const heading = { number: speaker.whole(number), fault: nameOf(priority) };
   const title = speaker.say('priority', { ...heading, places: places === '' ? 0 : 1, exercise: places });
+  // Taking load off is a caution: it can't be put in other words or left out.
+  const fixed = (part: Part) => (part === 'load' ? ({ fixed: true } as const) : {});
   const paragraph = (part: Part, label: string, inlines: readonly Inline[]): Block[] =>
     !parts.includes(part) || inlines.every((inline) => inline.text === '')
       ? []
-      : [{ kind: 'paragraph', id: `${id}-${part}`, inlines: [strong(label), text(' '), ...inlines] }];
+      : [{ kind: 'paragraph', id: `${id}-${part}`, inlines: [strong(label), text(' '), ...inlines], ...fixed(part) }];
   const cue = priority.cue === '' ? '' : speaker.say('cue', { cue: sentence(priority.cue) });
   return [
     { kind: 'heading', level: 3, id, text: title },

@@ -7,7 +7,7 @@ import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import { inSnapshot, type Reading } from '../store/connection.ts';
 import { newestAct } from '../store/handovers.ts';
-import { listLetterEdits } from '../store/letters.ts';
+import { listLetterEdits, readLetterShape } from '../store/letters.ts';
 import { readReview } from '../store/readReview.ts';
 import { findSession, listSessionsBefore, type SessionRow } from '../store/sessions.ts';
 import { trainedBefore } from '../store/trainedBefore.ts';
@@ -24,7 +24,7 @@ export type SessionEdition = {
 type Asked = {
   /** `asWanted`: as the trainee wants it. */
   readonly names: NameMode | 'asWanted';
-  /** Whether a letter is written of it: the sheet needs neither the sessions before nor the coach's own words. */
+  /** Whether a letter is written of it: the sheet needs neither the sessions before nor what the coach made of it. */
   readonly to: 'writeLetter' | 'tellSheet';
   /** `footage`: times are those of the footage, also of a clip that shows a section of it; as the clips play without it. */
   readonly clocks?: 'footage';
@@ -47,6 +47,7 @@ export function editionOfSession(context: Context, sessionId: string, { names, t
       names: names === 'asWanted' ? findTrainee(reading, session.trainee_id).names : names,
       ...(to === 'writeLetter' && {
         edits: listLetterEdits(reading, sessionId),
+        shape: readLetterShape(reading, sessionId),
         earlier: earlierReviews(context, reading, session),
       }),
     });

@@ -34,10 +34,14 @@ export function keepSent(writing: Writing, sent: SessionEdition, sentAt: string)
   });
 }
 
+/** Whether the newest letter that was sent says what the letter of an edition says. */
+export const isSentAlready = (newest: SentLetterRow | undefined, now: SessionEdition): boolean =>
+  newest?.sha256 === sentHash(textsToSend(now));
+
 /** The version of the sent letter that goes with a handover: the newest one where it says the same, else a new one. */
 export function sentVersionOf(writing: Writing, handed: SessionEdition, sentAt: string): number {
   const newest = listSentLetters(writing, handed.sessionId).at(-1);
-  if (newest?.sha256 === sentHash(textsToSend(handed))) return newest.version;
+  if (newest !== undefined && isSentAlready(newest, handed)) return newest.version;
   return keepSent(writing, handed, sentAt).version;
 }
 

@@ -26,6 +26,13 @@ import {
   takeIn,
 } from './inbox.ts';
 import { cancelJob, listAllJobs, retryJob } from './jobs.ts';
+import {
+  addParagraph,
+  bringParagraphBack,
+  leaveParagraphOut,
+  moveParagraph,
+  removeParagraph,
+} from './letterParagraphs.ts';
 import { editLetter, getLetter, getSentLetter, sendLetter, setLetterStyle } from './letters.ts';
 import {
   addDemo,
@@ -138,6 +145,11 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'letters.get': getLetter,
   'letters.style': setLetterStyle,
   'letters.edit': editLetter,
+  'letters.add': addParagraph,
+  'letters.leaveOut': leaveParagraphOut,
+  'letters.bringBack': bringParagraphBack,
+  'letters.remove': removeParagraph,
+  'letters.move': moveParagraph,
   'letters.send': sendLetter,
   'letters.sent': getSentLetter,
   'documents.preview': previewDocument,

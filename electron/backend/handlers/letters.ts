@@ -1,14 +1,20 @@
 import { randomUUID } from 'node:crypto';
+import type { Edition } from '../../../engine/edition/edition.ts';
+import type { EditableLine } from '../../../engine/letter/edits.ts';
+import { paragraphExercises, sessionExercises } from '../../../engine/letter/paragraphExercises.ts';
+import { groundsOf } from '../../../engine/letter/shape.ts';
+import { speakerOf } from '../../../engine/letter/speaker.ts';
+import { firstName } from '../../../engine/letter/writeLetter.ts';
 import type { SentLetter } from '../../contract/letters.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
 import { editionOfSession } from '../documents/editionOfSession.ts';
 import { documentToHtml } from '../documents/renderReviewDocument.ts';
-import { keepSent, sentDocument } from '../documents/sentLetter.ts';
+import { isSentAlready, keepSent, sentDocument } from '../documents/sentLetter.ts';
 import { recordAct } from '../store/acts.ts';
 import type { Row } from '../store/changes.ts';
 import { inTransaction } from '../store/connection.ts';
-import { listLetterEdits, listSentLetters, type SentLetterRow } from '../store/letters.ts';
+import { findOwnParagraph, listLetterEdits, listSentLetters, type SentLetterRow } from '../store/letters.ts';
 import { readStanding, writeSent } from '../store/night.ts';
 import { findSession } from '../store/sessions.ts';
 import { actOnSession } from './acts.ts';
@@ -22,14 +28,34 @@ const summary = (row: SentLetterRow): SentLetter => ({
   sha256: row.sha256,
 });
 
+/** Lines with the exercises they speak of: their own, else those of the heading they stand under, else all. */
+function withExercises(lines: readonly EditableLine[], edition: Edition) {
+  const { style, review, plan } = edition;
+  const speaker = speakerOf(style.language, review.voice, style.tone);
+  const exercisesOf = paragraphExercises(plan(), speaker);
+  const all = sessionExercises(plan(), speaker);
+  let heading = all;
+  return lines.map((line) => {
+    const own = exercisesOf(line.id);
+    if (line.kind === 'heading') heading = own === '' ? all : own;
+    return { ...line, exercise: own === '' ? heading : own };
+  });
+}
+
 export const getLetter: Handler<'letters.get'> = (context, { sessionId }) => {
   const { edition } = editionOfSession(context, sessionId, { names: 'full', to: 'writeLetter' });
   const letter = edition.letter();
+  const sent = listSentLetters(context.library().reading, sessionId);
   return {
     style: edition.style,
-    paragraphs: [...letter.lines],
+    paragraphs: withExercises(letter.lines, edition),
     waiting: letter.waiting.map(({ paragraph, words }) => ({ id: paragraph, words })),
-    sent: listSentLetters(context.library().reading, sessionId).map(summary),
+    leftOut: withExercises(letter.leftOut, edition),
+    name: firstName(edition.plan().trainee),
+    sent: sent.map(summary),
+    sentAlready:
+      sent.length > 0 &&
+      isSentAlready(sent.at(-1), editionOfSession(context, sessionId, { names: 'asWanted', to: 'writeLetter' })),
   };
 };
 
@@ -52,7 +78,14 @@ export const editLetter: Handler<'letters.edit'> = (context, { sessionId, paragr
   const lines = edition.letter().lines.filter(({ id }) => id === paragraph);
   if (words !== null && lines.some(({ kind }) => kind === 'fixed'))
     throw new ProblemError('bad-request', 'fixedParagraph');
-  const line = lines.find(({ kind }) => kind === 'paragraph');
+  const own = findOwnParagraph(context.library().reading, sessionId, paragraph);
+  if (own !== undefined && words !== null) {
+    return actOnSession(context, sessionId, (changes) => {
+      changes.update('letter_paragraph', { id: own.id }, { words, basis: groundsOf(edition.plan()) });
+      return { name: { id: 'letterEdited', values: {} }, value: {} };
+    });
+  }
+  const line = [...lines, ...edition.letter().leftOut].find(({ id, kind }) => id === paragraph && kind === 'paragraph');
   const known = listLetterEdits(context.library().reading, sessionId).find((each) => each.paragraph === paragraph);
   if (line === undefined && known === undefined) {
     throw new ProblemError('not-found', 'noParagraph');

@@ -109,6 +109,9 @@ export const journaledTables = {
   suggestion_answer: ['clip_id', 'suggestion_id'],
   trainee: ['id'],
   letter_edit: ['id'],
+  letter_paragraph: ['id'],
+  letter_left_out: ['id'],
+  letter_order: ['session_id'],
 } as const;
 
 export type JournaledTable = keyof typeof journaledTables;

@@ -73,6 +73,11 @@ export const actions = {
   letterStyled: 'Style of the letter',
   letterEdited: 'Letter edited',
   letterEditRemoved: 'Edit of the letter removed',
+  letterParagraphAdded: 'Paragraph added to the letter',
+  letterParagraphRemoved: 'Paragraph removed from the letter',
+  letterParagraphLeftOut: 'Paragraph left out of the letter',
+  letterParagraphBack: 'Paragraph back in the letter',
+  letterParagraphMoved: 'Paragraph moved in the letter',
   letterSent: 'Letter sent, version {version}',
   handedOver: 'Handed over, version {version}: {file}',
 } as const;

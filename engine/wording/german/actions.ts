@@ -73,6 +73,11 @@ export const actions = {
   letterStyled: 'Stil des Briefs',
   letterEdited: 'Brief bearbeitet',
   letterEditRemoved: 'Bearbeitung des Briefs entfernt',
+  letterParagraphAdded: 'Absatz zum Brief hinzugefügt',
+  letterParagraphRemoved: 'Absatz aus dem Brief gelöscht',
+  letterParagraphLeftOut: 'Absatz im Brief weggelassen',
+  letterParagraphBack: 'Absatz wieder im Brief',
+  letterParagraphMoved: 'Absatz im Brief verschoben',
   letterSent: 'Brief verschickt, Version {version}',
   handedOver: 'Übergeben, Version {version}: {file}',
 } as const satisfies Readonly<Record<keyof typeof english, string>>;

@@ -47,6 +47,16 @@ export const step = fc.oneof(
   { weight: 1, arbitrary: fc.record({ do: fc.constant('equip'), place: fc.constantFrom('home', 'fullGym', null) }) },
   { weight: 2, arbitrary: fc.record({ do: fc.constant('takeOut'), clip: pick }) },
   {
+    weight: 4,
+    arbitrary: fc.record({
+      do: fc.constant('letter'),
+      what: fc.constantFrom('edit', 'add', 'leaveOut', 'bringBack', 'remove', 'move'),
+      line: pick,
+      other: pick,
+      words: fc.constantFrom('Mine.', 'Two\n\nlines.'),
+    }),
+  },
+  {
     weight: 1,
     arbitrary: fc.record({
       do: fc.constant('clip'),
@@ -61,6 +71,32 @@ export type Step = typeof step extends fc.Arbitrary<infer T> ? T : never;
 async function settle(asked: Promise<Reply<unknown>>): Promise<void> {
   const reply = await asked;
   if (!reply.ok && reply.problem.code === 'internal') throw new Error('A request broke.');
+}
+
+/** Changes a line of the letter, or one that is left out, whichever it is. */
+async function changeLetter(
+  backend: Backend,
+  sessionId: string,
+  one: Extract<Step, { readonly do: 'letter' }>,
+): Promise<Reply<unknown>> {
+  const { paragraphs, leftOut } = await ask(backend, 'letters.get', { sessionId });
+  const ids = [...paragraphs, ...leftOut].map(({ id }) => id);
+  const paragraph = ids[one.line % ids.length] ?? 'none';
+  const after = ids[one.other % ids.length] ?? 'none';
+  switch (one.what) {
+    case 'edit':
+      return backend.ask('letters.edit', { sessionId, paragraph, words: one.words });
+    case 'add':
+      return backend.ask('letters.add', { sessionId, after });
+    case 'move':
+      return backend.ask('letters.move', { sessionId, paragraph, after: one.other === 0 ? null : after });
+    case 'leaveOut':
+      return backend.ask('letters.leaveOut', { sessionId, paragraph });
+    case 'bringBack':
+      return backend.ask('letters.bringBack', { sessionId, paragraph });
+    case 'remove':
+      return backend.ask('letters.remove', { sessionId, paragraph });
+  }
 }
 
 /** Does one step on whatever is there; refused steps are part of the game. */
@@ -107,6 +143,8 @@ export async function take(backend: Backend, sessionId: string, one: Step): Prom
       return settle(backend.ask('sessions.update', { sessionId, equipment: one.place }));
     case 'clip':
       return settle(backend.ask('clips.update', { clipId, change: { realTimeFactor: one.factor } }));
+    case 'letter':
+      return settle(changeLetter(backend, sessionId, one));
     case 'takeOut':
       return settle(backend.ask('clips.remove', { clipId }));
   }

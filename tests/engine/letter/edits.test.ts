@@ -61,9 +61,13 @@ describe('the edits of a letter', () => {
     });
   });
 
-  it('say typed line breaks and spaces as one space, as every paragraph does', () => {
-    const edit = { paragraph: 'keep-1', words: 'Lovely.\n\n# Deep  too.', basis: 'Deep.' };
-    expect(wordsOf(applyEdits(letter('Deep.'), [edit]).document, 'keep-1')).toBe('Depth. Lovely. # Deep too.');
+  it('keep the breaks that were typed: a paragraph for each line, the label before the first, spaces as one', () => {
+    const edit = { paragraph: 'keep-1', words: 'Lovely.\n\n# Deep  too.\r\nAnd still.\n', basis: 'Deep.' };
+    const { document, lines } = applyEdits(letter('Deep.'), [edit]);
+    const said = document.blocks.flatMap((block) => (block.kind === 'paragraph' ? [plainText(block.inlines)] : []));
+    expect(said.slice(1, 4)).toEqual(['Depth. Lovely.', '# Deep too.', 'And still.']);
+    expect(new Set(document.blocks.map(({ id }) => id)).size).toBe(document.blocks.length);
+    expect(lines.find(({ id }) => id === 'keep-1')?.words).toBe(edit.words);
   });
 
   it('are stale when what they rest on has changed, and count all the same', () => {
@@ -73,7 +77,7 @@ describe('the edits of a letter', () => {
     expect(wordsOf(document, 'keep-1')).toBe('Depth. Lovely.');
     expect(lines.find(({ id }) => id === 'keep-1')).toEqual({
       ...{ id: 'keep-1', kind: 'paragraph', label: 'Depth.', words: 'Lovely.', own: 'Deeper than before.' },
-      ...{ edited: true, stale: true },
+      ...{ edited: true, stale: true, writer: 'plan' },
     });
   });
 

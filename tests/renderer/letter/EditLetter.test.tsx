@@ -14,6 +14,8 @@ const paragraph = (
   own: change.words,
   edited: false,
   stale: false,
+  writer: 'plan' as const,
+  exercise: 'back squat',
   ...change,
 });
 
@@ -26,7 +28,10 @@ const letter = (change: Partial<Letter> = {}): Letter => ({
     { ...paragraph({ id: 'basis', words: 'Coaching opinion from video; not medical advice.' }), kind: 'fixed' },
   ],
   waiting: [],
+  leftOut: [],
+  name: 'Mira',
   sent: [],
+  sentAlready: false,
   ...change,
 });
 

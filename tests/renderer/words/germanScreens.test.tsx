@@ -64,6 +64,9 @@ const letter: Letter = {
   style: { length: 'full', tone: 'plain', language: 'de' },
   paragraphs: [],
   waiting: [],
+  leftOut: [],
+  name: 'Mira',
+  sentAlready: true,
   sent: [{ version: 1, sentAt: '2026-03-04T12:00:00Z', rubricVersion: 1, mark: 'B+', sha256: '' }],
 };
 

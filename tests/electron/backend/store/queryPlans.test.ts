@@ -59,6 +59,12 @@ it('runs no query that grows with the library, whatever a screen asks', async ()
   await ask('sessions.update', { sessionId, notes: 'New' });
   await ask('letters.style', { sessionId, style: { tone: 'warm' } });
   await ask('letters.edit', { sessionId, paragraph: 'greeting', words: 'Dear Mira,' });
+  await ask('letters.add', { sessionId, after: 'greeting' });
+  const [{ id: paragraph = '' } = {}] = readLetterShape(library.reading, sessionId).own;
+  await ask('letters.move', { sessionId, paragraph, after: 'opening' });
+  await ask('letters.leaveOut', { sessionId, paragraph: 'opening' });
+  await ask('letters.bringBack', { sessionId, paragraph: 'opening' });
+  await ask('letters.remove', { sessionId, paragraph });
   await ask('letters.send', { sessionId });
   await ask('grades.override', { sessionId, entryId: null, override: { score: 80, reason: 'Agreed.' } });
   await ask('history.undo', { sessionId });

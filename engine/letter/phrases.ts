@@ -1,0 +1,6 @@
+/** What a phrase's places are filled with, in the words of the letter. */
+export type PhraseValues = { readonly name: string; readonly exercise: string };
+
+/** A coach's own phrase with its places filled: `{name}` and `{exercise}`. Other braces stay as they are typed. */
+export const fillPhrase = (phrase: string, values: PhraseValues): string =>
+  phrase.replace(/\{(name|exercise)\}/g, (_, place: keyof PhraseValues) => values[place]);
