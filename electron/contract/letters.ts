@@ -41,6 +41,8 @@ export const letterParagraphSchema = v.strictObject({
   stale: v.boolean(),
   /** Whose it is: the plan's, edited or not, or a paragraph of the coach's own beside it. */
   writer: v.picklist(['plan', 'coach']),
+  /** What it moves, or stays, with: itself, or the notice whose line it is. */
+  part: paragraph,
   /** The exercises it speaks of, as they stand in a sentence, for the phrases set into it. */
   exercise: v.string(),
 });

@@ -1,9 +1,26 @@
 import * as v from 'valibot';
 import { act, read } from './kinds.ts';
-import { filePath, none } from './shapes.ts';
+import { filePath, id, none } from './shapes.ts';
 
 /** The longest time that can be promised. */
 export const mostDaysPromised = 60;
+
+/** The keys that can set a phrase into a text, together with Ctrl or Command. */
+export const phraseKeys = ['1', '2', '3', '4', '5', '6', '7', '8', '9'] as const;
+
+/** A text that a coach writes often. Its places `{name}` and `{exercise}` are filled where it is set in. */
+const phraseSchema = v.strictObject({
+  id,
+  name: v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(60)),
+  text: v.pipe(v.string(), v.maxLength(2000)),
+  key: v.nullable(v.picklist(phraseKeys)),
+});
+export type Phrase = v.InferOutput<typeof phraseSchema>;
+
+const oneKeyEach = (phrases: Phrase[]): boolean => {
+  const keys = phrases.flatMap(({ key }) => (key === null ? [] : [key]));
+  return new Set(keys).size === keys.length;
+};
 
 /** What a person sets for the whole library; a value that is not set is the usual one, given here. */
 export const settingsSchema = v.strictObject({
@@ -15,6 +32,8 @@ export const settingsSchema = v.strictObject({
   daysPromised: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(mostDaysPromised)), 3),
   /** The folder whose new clips come into the inbox by themselves; null = none. */
   watchedFolder: v.optional(v.nullable(filePath), null),
+  /** The coach's own phrases, in their order. */
+  phrases: v.optional(v.pipe(v.array(phraseSchema), v.maxLength(60), v.check(oneKeyEach)), []),
 });
 export type Settings = v.InferOutput<typeof settingsSchema>;
 

@@ -34,7 +34,11 @@ export type EditableLine = {
   readonly stale: boolean;
   /** Whose paragraph it is: the plan's, or the coach's own beside it. */
   readonly writer: 'plan' | 'coach';
+  /** The part of the letter it belongs to: its own id, or that of a notice with several lines. */
+  readonly part: string;
 };
+
+type Line = Omit<EditableLine, 'part'>;
 
 export type EditedLetter = {
   /** Section by section, in the coach's words. */
@@ -158,7 +162,8 @@ export function applyEdits(
   const standingIds = new Set((shaped ? withoutBareHeadings(told) : told).map(({ id }) => id));
   const parts = besideAll(all.filter(({ id }) => standingIds.has(id)).map((part) => worded(part, byParagraph)));
   const edited = { ...letter, sections: sectionsOfParts(parts) };
-  const lineOf = (part: LetterPart): EditableLine[] => linesOf(part, byParagraph, grounds);
+  const lineOf = (part: LetterPart): EditableLine[] =>
+    linesOf(part, byParagraph, grounds).map((line) => ({ ...line, part: part.id }));
   return {
     letter: edited,
     document: letterDocument(edited),
@@ -170,11 +175,11 @@ export function applyEdits(
 }
 
 /** A line that stays as it is. */
-const standing = (kind: 'heading' | 'fixed', id: string, label: string, words: string): EditableLine => {
+const standing = (kind: 'heading' | 'fixed', id: string, label: string, words: string): Line => {
   return { id, kind, label, words, own: words, edited: false, stale: false, writer: 'plan' };
 };
 
-function linesOf({ own, blocks }: LetterPart, edits: ReadonlyMap<string, LetterEdit>, grounds: string): EditableLine[] {
+function linesOf({ own, blocks }: LetterPart, edits: ReadonlyMap<string, LetterEdit>, grounds: string): Line[] {
   if (own !== undefined) {
     const stale = grounds !== '' && grounds !== own.basis;
     return [
@@ -207,7 +212,7 @@ function linesOf({ own, blocks }: LetterPart, edits: ReadonlyMap<string, LetterE
   }
 }
 
-function paragraphLine(block: Paragraph, edits: ReadonlyMap<string, LetterEdit>): EditableLine {
+function paragraphLine(block: Paragraph, edits: ReadonlyMap<string, LetterEdit>): Line {
   const own = ownWords(block);
   const edit = edits.get(block.id);
   const stale = edit !== undefined && edit.basis !== own;

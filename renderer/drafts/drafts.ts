@@ -116,10 +116,18 @@ export const useLetterDraft = (sessionId: string, paragraph: string): string | u
 
 export const typeLetterDraft = (sessionId: string, paragraph: string, words: string): void =>
   letterKeeper.type(paragraphKey(sessionId, paragraph), words);
-/** Saves everything typed so far, now; nothing but spaces is forgotten. */
+export const letterDraftOf = (sessionId: string, paragraph: string): string | undefined =>
+  letterDraftsState.getState().drafts[paragraphKey(sessionId, paragraph)];
+/** Saves the words typed so far, now; a paragraph that has none waits. */
+export const saveLetterWords = (): Promise<void> => letterKeeper.flush();
+
+/** Saves everything typed so far, now; a paragraph that was emptied is left out of its letter. */
 export async function saveLetterDrafts(): Promise<void> {
-  for (const [key, words] of Object.entries(letterDraftsState.getState().drafts)) {
-    if (words.trim() === '') letterKeeper.forget(key);
-  }
-  await letterKeeper.flush();
+  const emptied = Object.entries(letterDraftsState.getState().drafts).filter(([, words]) => words.trim() === '');
+  for (const [key] of emptied) letterKeeper.forget(key);
+  const leftOut = emptied.map(([key]) => {
+    const [sessionId = '', paragraph = ''] = key.split('/');
+    return mutate('letters.leaveOut', { sessionId, paragraph });
+  });
+  await Promise.all([...leftOut, letterKeeper.flush()]);
 }

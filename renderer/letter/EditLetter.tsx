@@ -1,49 +1,82 @@
-import { Lock, Pencil, Undo2 } from 'lucide-react';
-import { useEffect, useState } from 'react';
+import { Lock, Undo2 } from 'lucide-react';
+import { type KeyboardEvent, useEffect, useRef } from 'react';
 import { mutate } from '../bridge/mutate.ts';
-import { saveLetterDrafts, typeLetterDraft, useLetterDraft } from '../drafts/drafts.ts';
 import type { Letter } from '../state/letterState.ts';
 import { sayLetter } from '../words/sayLetter.ts';
+import { EditableParagraph } from './EditableParagraph.tsx';
+import { letterDesk } from './letterDesk.ts';
+import { ParagraphForm } from './ParagraphForm.tsx';
+import type { Line } from './paragraphMoves.ts';
+import { useParagraphDrag } from './useParagraphDrag.ts';
 
-type Line = Letter['paragraphs'][number];
-/** `left`: it was edited just now, and the keys go on from there. */
-type Mode = 'editing' | 'reading' | 'left';
+const buttonsIn = (list: HTMLElement | null): readonly HTMLElement[] => [
+  ...(list?.querySelectorAll<HTMLElement>('.edit-open') ?? []),
+];
 
-/** The letter paragraph by paragraph, each to be put in other words; headings, grades and cautions stay. */
+/** The letter line by line: its paragraphs to be put in other words, moved and left out; headings, grades and cautions stay. */
 export function EditLetter({ sessionId, letter }: { readonly sessionId: string; readonly letter: Letter }) {
-  const [open, setOpen] = useState<string | null>(null);
-  const [left, setLeft] = useState<string | null>(null);
-  const modeOf = (paragraph: string): Mode => {
-    if (open === paragraph) return 'editing';
-    return left === paragraph ? 'left' : 'reading';
+  const { paragraphs, leftOut, waiting } = letter;
+  const list = useRef<HTMLElement>(null);
+  const { open, at, focus } = letterDesk();
+  const drag = useParagraphDrag(sessionId);
+  const hand = paragraphs.some(({ id }) => id === at) ? at : paragraphs.find(({ kind }) => kind === 'paragraph')?.id;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a line can have moved with each new letter
+  useEffect(() => {
+    if (focus === null || open !== null) return;
+    const button = list.current?.querySelector<HTMLElement>(`[data-paragraph="${focus}"] .edit-open`);
+    if (button === null || button === undefined) return;
+    button.focus();
+    letterDesk.setState({ focus: null });
+  }, [focus, open, letter]);
+  const onKeyDown = (event: KeyboardEvent): void => {
+    if (event.shiftKey || event.ctrlKey || event.metaKey || event.altKey) return;
+    const step = { ArrowUp: -1, ArrowDown: 1 }[event.key];
+    const buttons = buttonsIn(list.current);
+    const from = buttons.findIndex((button) => button.matches(':focus'));
+    if (step === undefined || from === -1) return;
+    buttons[from + step]?.focus();
+    event.preventDefault();
   };
   return (
-    <section className="edit-letter" aria-label={sayLetter('paragraphs')}>
-      {letter.paragraphs.map((line) => {
+    <section className="edit-letter" aria-label={sayLetter('paragraphs')} ref={list} onKeyDown={onKeyDown}>
+      {paragraphs.map((line) => {
         if (line.kind === 'heading') return <h3 key={line.id}>{line.words}</h3>;
-        if (line.kind === 'fixed') return <FixedParagraph key={line.id} words={line.words} />;
+        if (line.kind === 'fixed') return <FixedLine key={line.id} words={line.words} />;
+        if (open === line.id) return <ParagraphForm key={line.id} letter={letter} sessionId={sessionId} line={line} />;
         return (
           <EditableParagraph
             key={line.id}
             sessionId={sessionId}
+            lines={paragraphs}
             line={line}
-            mode={modeOf(line.id)}
-            onOpen={() => setOpen(line.id)}
-            onClose={() => {
-              setOpen(null);
-              setLeft(line.id);
-            }}
+            hand={hand === line.id ? 'atHand' : 'other'}
+            drag={drag}
           />
         );
       })}
-      {letter.waiting.length > 0 && (
+      {leftOut.length > 0 && (
+        <section className="edit-left-out" aria-label={sayLetter('leftOut')}>
+          <h3>{sayLetter('leftOut')}</h3>
+          <p className="soft">{sayLetter('leftOutWords')}</p>
+          {leftOut.map((line) => (
+            <LeftOut key={line.id} sessionId={sessionId} line={line} />
+          ))}
+        </section>
+      )}
+      {waiting.length > 0 && (
         <>
           <h3>{sayLetter('waiting')}</h3>
           <p className="soft">{sayLetter('waitingWords')}</p>
-          {letter.waiting.map((edit) => (
+          {waiting.map((edit) => (
             <p key={edit.id} className="edit-line">
-              <span>{edit.words}</span>
-              <Revert sessionId={sessionId} paragraph={edit.id} />
+              <span className="edit-words">{edit.words}</span>
+              <button
+                type="button"
+                className="quiet-button"
+                onClick={() => void mutate('letters.edit', { sessionId, paragraph: edit.id, words: null })}
+              >
+                <Undo2 aria-hidden="true" /> {sayLetter('revert')}
+              </button>
             </p>
           ))}
         </>
@@ -52,102 +85,46 @@ export function EditLetter({ sessionId, letter }: { readonly sessionId: string; 
   );
 }
 
-/** A caution or the closing line: it goes with the letter as it is. */
-function FixedParagraph({ words }: { readonly words: string }) {
+/** A caution, a table or the closing line: it goes with the letter as it is. */
+function FixedLine({ words }: { readonly words: string }) {
   return (
     <p className="edit-line soft">
       <Lock role="img" aria-label={sayLetter('fixed')} />
-      <span>{words}</span>
+      <span className="edit-words">{words}</span>
     </p>
   );
 }
 
-type EditableParagraphProps = {
-  readonly sessionId: string;
-  readonly line: Line;
-  readonly mode: Mode;
-  readonly onOpen: () => void;
-  readonly onClose: () => void;
-};
-
-function EditableParagraph({ sessionId, line, mode, onOpen, onClose }: EditableParagraphProps) {
-  if (mode === 'editing') return <ParagraphForm sessionId={sessionId} line={line} onClose={onClose} />;
+function LeftOut({ sessionId, line }: { readonly sessionId: string; readonly line: Line }) {
+  const { id, label, words, writer } = line;
+  const short = words.slice(0, 60);
   return (
-    <div className="edit-paragraph" data-edited={line.edited} data-paragraph={line.id}>
-      <p className="edit-line">
-        <span>
-          {line.label !== '' && <strong>{line.label} </strong>}
-          {line.words}
-        </span>
+    <p className="edit-line">
+      <span className="edit-words soft">
+        {label !== '' && <strong>{label} </strong>}
+        {words}
+      </span>
+      {writer === 'coach' && (
         <button
           type="button"
           className="quiet-button"
-          aria-label={sayLetter('editParagraphOf', { words: line.words.slice(0, 60) })}
-          // biome-ignore lint/a11y/noAutofocus: the paragraph was just closed, and the focus was in it
-          autoFocus={mode === 'left'}
-          onClick={onOpen}
+          aria-label={sayLetter('removeOwnOf', { words: short })}
+          onClick={() => void mutate('letters.remove', { sessionId, paragraph: id })}
         >
-          <Pencil aria-hidden="true" /> {sayLetter('editParagraph')}
+          {sayLetter('removeOwn')}
         </button>
-        {line.edited && <Revert sessionId={sessionId} paragraph={line.id} />}
-      </p>
-      {line.stale && <StaleNote own={line.own} />}
-    </div>
-  );
-}
-
-/** The words of a paragraph, saved as they are typed. Empty, the paragraph keeps what it said. */
-function ParagraphForm({ sessionId, line, onClose }: Pick<EditableParagraphProps, 'sessionId' | 'line' | 'onClose'>) {
-  const draft = useLetterDraft(sessionId, line.id);
-  useEffect(() => () => void saveLetterDrafts(), []);
-  return (
-    <form
-      className="edit-form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        onClose();
-      }}
-    >
-      {line.label !== '' && <strong>{line.label}</strong>}
-      <textarea
-        // biome-ignore lint/a11y/noAutofocus: the person has just asked to edit this paragraph
-        autoFocus
-        aria-label={sayLetter('inOwnWords')}
-        rows={4}
-        maxLength={4000}
-        value={draft ?? line.words}
-        onChange={(event) => typeLetterDraft(sessionId, line.id, event.target.value)}
-        onBlur={() => void saveLetterDrafts()}
-        onKeyDown={(event) => {
-          if (event.key === 'Escape' || (event.key === 'Enter' && (event.ctrlKey || event.metaKey))) onClose();
+      )}
+      <button
+        type="button"
+        className="quiet-button"
+        aria-label={sayLetter('bringBackOf', { words: short })}
+        onClick={() => {
+          letterDesk.setState({ focus: id, at: id });
+          void mutate('letters.bringBack', { sessionId, paragraph: id });
         }}
-      />
-      {line.stale && <StaleNote own={line.own} />}
-      <span className="edit-buttons">
-        <button type="submit" className="primary">
-          {sayLetter('done')}
-        </button>
-      </span>
-    </form>
-  );
-}
-
-function StaleNote({ own }: { readonly own: string }) {
-  return (
-    <p className="edit-stale" role="note">
-      <strong>{sayLetter('stale')}</strong> {sayLetter('staleWords', { words: own })}
+      >
+        <Undo2 aria-hidden="true" /> {sayLetter('bringBack')}
+      </button>
     </p>
-  );
-}
-
-function Revert({ sessionId, paragraph }: { readonly sessionId: string; readonly paragraph: string }) {
-  return (
-    <button
-      type="button"
-      className="quiet-button"
-      onClick={() => void mutate('letters.edit', { sessionId, paragraph, words: null })}
-    >
-      <Undo2 aria-hidden="true" /> {sayLetter('revert')}
-    </button>
   );
 }

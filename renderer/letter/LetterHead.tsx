@@ -1,4 +1,5 @@
 import { ArrowLeft, CalendarClock, PackageCheck, Pencil } from 'lucide-react';
+import type { RefObject } from 'react';
 import type { DocumentKind } from '../../electron/contract/documents.ts';
 import { day } from '../base/figures.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
@@ -9,31 +10,25 @@ import type { ReviewData } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';
 import { sayLetter } from '../words/sayLetter.ts';
 import type { LetterContext } from './letterCommands.ts';
+import { documentOf, type LetterView, showView } from './letterDesk.ts';
+import { editLetter } from './paragraphCommands.ts';
 import { SaveDocument } from './SaveDocument.tsx';
-
-/** What the screen shows: a document as it would be handed over, the letter to be edited, or one that was sent. */
-export type LetterView =
-  | { readonly kind: 'preview'; readonly document: DocumentKind }
-  | { readonly kind: 'editing' }
-  | { readonly kind: 'sent'; readonly version: number };
-
-/** The document that a view is about. */
-export const documentOf = (view: LetterView): DocumentKind => (view.kind === 'preview' ? view.document : 'letter');
 
 const offered = ['letter', 'sheet', 'breakdown', 'filmingCard'] as const;
 type LetterHeadProps = {
   readonly context: LetterContext;
   readonly data: ReviewData;
   readonly view: LetterView;
-  readonly onView: (view: LetterView) => void;
+  /** Set to what saves the document shown. */
+  readonly save: RefObject<() => Promise<void>>;
 };
 
 /** Whose letter it is, which document is shown, and what can be done with it. */
-export function LetterHead({ context, data, view, onView }: LetterHeadProps) {
+export function LetterHead({ context, data, view, save }: LetterHeadProps) {
   const { sessionId } = context;
   const { review, readOnly, names } = data;
   const document = documentOf(view);
-  const preview = (kind: DocumentKind): void => onView({ kind: 'preview', document: kind });
+  const preview = (kind: DocumentKind): void => showView({ kind: 'preview', document: kind });
   return (
     <header className="screen-head">
       <button
@@ -59,11 +54,7 @@ export function LetterHead({ context, data, view, onView }: LetterHeadProps) {
         ))}
       </fieldset>
       {document === 'letter' && view.kind !== 'sent' && !readOnly && (
-        <button
-          type="button"
-          aria-pressed={view.kind === 'editing'}
-          onClick={() => (view.kind === 'editing' ? preview('letter') : onView({ kind: 'editing' }))}
-        >
+        <button type="button" aria-pressed={view.kind === 'editing'} onClick={() => runCommand(editLetter, context)}>
           <Pencil aria-hidden="true" /> {sayLetter('edit')}
         </button>
       )}
@@ -85,6 +76,7 @@ export function LetterHead({ context, data, view, onView }: LetterHeadProps) {
         review={review}
         names={names}
         sent={view.kind === 'sent' ? view.version : null}
+        run={save}
       />
       <CommandButton
         command={nextToDo}

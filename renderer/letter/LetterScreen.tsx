@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { previewAddress, sentAddress } from '../../electron/contract/addresses.ts';
 import type { Params } from '../../electron/contract/requests.ts';
@@ -15,8 +15,10 @@ import { sayGradeTree } from '../words/sayGradeTree.ts';
 import { sayLetter } from '../words/sayLetter.ts';
 import { EditLetter } from './EditLetter.tsx';
 import { GradeTree } from './GradeTree.tsx';
-import { documentOf, LetterHead, type LetterView } from './LetterHead.tsx';
+import { LetterHead } from './LetterHead.tsx';
+import { LetterQuestions } from './LetterQuestions.tsx';
 import { letterCommands, letterContext } from './letterCommands.ts';
+import { documentOf, type LetterView, letterDesk, resetLetterDesk, showView } from './letterDesk.ts';
 import { SecondLookButton, SecondLookUnderWay, useSecondLook } from './SecondLook.tsx';
 import { SentLetters } from './SentLetters.tsx';
 
@@ -26,8 +28,13 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
   const catalogue = catalogueState((state) => state.catalogue);
   const letter = useLetter(sessionId);
   const look = useSecondLook(sessionId);
-  const [view, setView] = useState<LetterView>({ kind: 'preview', document: 'letter' });
+  const view = letterDesk((state) => state.view);
+  const save = useRef<() => Promise<void>>(async () => {});
   const [panel, setPanel] = useCommandPanel();
+  useEffect(() => {
+    resetLetterDesk();
+    return resetLetterDesk;
+  }, []);
   useEffect(() => {
     // What is read already is kept in step; reading it again would show every document twice.
     const { sessionId: known, data: read, open } = reviewState.getState();
@@ -37,13 +44,13 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
   useEffect(() => {
     void letterState.getState().refresh(sessionId);
   }, [sessionId, revision]);
-  const context = useMemo(() => letterContext(sessionId), [sessionId]);
+  const context = useMemo(() => letterContext(sessionId, save), [sessionId]);
   if (data === null || catalogue === null) return <main className="screen-wait">{sayLetter('opening')}</main>;
   const { review, grade, readOnly } = data;
   const onLetter = letter !== null && documentOf(view) === 'letter' && !readOnly;
   return (
     <>
-      <LetterHead context={context} data={data} view={view} onView={setView} />
+      <LetterHead context={context} data={data} view={view} save={save} />
       {readOnly && <ReceivedNote />}
       <main className="letter">
         {view.kind === 'editing' && letter !== null ? (
@@ -58,11 +65,11 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
             <>
               <LetterStyleBar sessionId={sessionId} style={letter.style} voice={review.voice} />
               <SentLetters
-                sessionId={sessionId}
+                context={context}
                 letter={letter}
                 shown={view.kind === 'sent' ? view.version : null}
                 onShow={(version) =>
-                  setView(version === null ? { kind: 'preview', document: 'letter' } : { kind: 'sent', version })
+                  showView(version === null ? { kind: 'preview', document: 'letter' } : { kind: 'sent', version })
                 }
               />
             </>
@@ -73,6 +80,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
           <GradeTree review={review} grade={grade} catalogue={catalogue} />
         </aside>
       </main>
+      {letter !== null && <LetterQuestions sessionId={sessionId} letter={letter} />}
       <ScreenCommands
         commands={letterCommands}
         context={context}

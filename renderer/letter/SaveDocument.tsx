@@ -1,5 +1,5 @@
 import { Download } from 'lucide-react';
-import { useState } from 'react';
+import { type RefObject, useEffect, useState } from 'react';
 import { type DocumentFormat, type DocumentKind, showsStills } from '../../electron/contract/documents.ts';
 import type { NameMode } from '../../engine/names/shownName.ts';
 import type { Review } from '../../engine/review/review.ts';
@@ -19,10 +19,12 @@ type SaveDocumentProps = {
   readonly names: NameMode;
   /** The letter as it was sent that is on screen; null for what it says now. */
   readonly sent: number | null;
+  /** Set to what saves it, for the key that does. */
+  readonly run: RefObject<() => Promise<void>>;
 };
 
 /** Saves what is shown, in a format it comes in; the window asks where. */
-export function SaveDocument({ sessionId, document, review, names, sent }: SaveDocumentProps) {
+export function SaveDocument({ sessionId, document, review, names, sent, run }: SaveDocumentProps) {
   const [said, setSaid] = useState('');
   const [stills, setStills] = useState(true);
   const [chosen, setChosen] = useState<DocumentFormat>('pdf');
@@ -47,6 +49,9 @@ export function SaveDocument({ sessionId, document, review, names, sent }: SaveD
       if (failed.length > 0) statusState.getState().tell(failed.map(sayUndelivered).join(' '));
     }
   };
+  useEffect(() => {
+    run.current = save;
+  });
   return (
     <fieldset className="save-document" aria-label={sayLetter('saveThis')}>
       <label className="field-inline">

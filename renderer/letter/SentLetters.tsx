@@ -1,11 +1,13 @@
 import { Send } from 'lucide-react';
 import { dayOf } from '../base/figures.ts';
-import { mutate } from '../bridge/mutate.ts';
+import { CommandButton } from '../commands/CommandButton.tsx';
+import { availabilityOf, runCommand } from '../commands/command.ts';
 import type { Letter } from '../state/letterState.ts';
 import { sayLetter } from '../words/sayLetter.ts';
+import { type LetterContext, markSent } from './letterCommands.ts';
 
 type SentLettersProps = {
-  readonly sessionId: string;
+  readonly context: LetterContext;
   readonly letter: Letter;
   /** The version shown in place of the letter as it is now; null = as it is now. */
   readonly shown: number | null;
@@ -13,7 +15,7 @@ type SentLettersProps = {
 };
 
 /** Keeps the letter as it is now for good, and lists those kept before. */
-export function SentLetters({ sessionId, letter, shown, onShow }: SentLettersProps) {
+export function SentLetters({ context, letter, shown, onShow }: SentLettersProps) {
   const next = letter.sent.length + 1;
   const stale = letter.paragraphs.filter((line) => line.stale).length;
   return (
@@ -21,9 +23,15 @@ export function SentLetters({ sessionId, letter, shown, onShow }: SentLettersPro
       <h2>{sayLetter('sent')}</h2>
       <p className="soft">{sayLetter('sentWords')}</p>
       {stale > 0 && <p role="note">{sayLetter('staleCount', { count: stale })}</p>}
-      <button type="button" onClick={() => void mutate('letters.send', { sessionId })}>
-        <Send aria-hidden="true" /> {next > 1 ? sayLetter('markSentAgain', { version: next }) : sayLetter('markSent')}
-      </button>
+      <CommandButton
+        command={markSent}
+        availability={availabilityOf(markSent, context)}
+        words={next > 1 ? sayLetter('markSentAgain', { version: next }) : sayLetter('markSent')}
+        shows="words"
+        onRun={() => runCommand(markSent, context)}
+      >
+        <Send aria-hidden="true" />
+      </CommandButton>
       <ul>
         {letter.sent.map((sent) => (
           <li key={sent.version}>

@@ -21,11 +21,11 @@ function assertMovable(edition: Edition, paragraph: string): void {
 }
 
 /** The part of the letter that a line belongs to; a notice has several lines. Throws `not-found` without one. */
-function partOf(edition: Edition, line: string): string {
-  const { order } = edition.letter();
-  const part = order.includes(line) ? line : line.replace(/-\d+$/, '');
-  if (!order.includes(part)) throw new ProblemError('not-found', 'noParagraph');
-  return part;
+function partOf(edition: Edition, id: string): string {
+  const { lines, leftOut } = edition.letter();
+  const line = [...lines, ...leftOut].find((each) => each.id === id || each.part === id);
+  if (line === undefined) throw new ProblemError('not-found', 'noParagraph');
+  return line.part;
 }
 
 function keepOrder(changes: Changes, sessionId: string, order: readonly string[]): void {

@@ -7,6 +7,7 @@ import { PaperField } from '../PaperField.tsx';
 import { ThemeField } from '../ThemeField.tsx';
 import { MeasuringSettings } from './MeasuringSettings.tsx';
 import { NightSettings } from './NightSettings.tsx';
+import { PhraseSettings } from './PhraseSettings.tsx';
 import { SettingsPart } from './SettingsPart.tsx';
 
 /** What is set for the library, part by part, and how the desk looks. Each change is kept at once. */
@@ -20,6 +21,7 @@ export function SettingsDialog({ onClose }: { readonly onClose: () => void }) {
           <>
             <NightSettings settings={settings} />
             <MeasuringSettings settings={settings} />
+            <PhraseSettings settings={settings} />
           </>
         )}
         <SettingsPart title={saySettings('desk')}>

@@ -3,6 +3,8 @@ import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import Papa from 'papaparse';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import type { Locator } from 'playwright-core';
+import { checkerSource, checkScreen } from '../harness/accessible.ts';
 import type { App } from '../harness/app.ts';
 import { type Cue, cuesOf } from '../harness/cuesOf.ts';
 import { previewed } from '../harness/previewed.ts';
@@ -125,6 +127,71 @@ export const letterInOwnWords: Scenario = {
       assert.match(await previewed(app, 'Preview: Letter'), /Good to see you back, Robin\./);
     });
 
+    await report.check('an emptied paragraph is left out, listed, and brought back, by keys alone', async () => {
+      await page.keyboard.press('Shift+E');
+      const hello = page.getByRole('button', { name: 'Edit: Good to see you back, Robin.' });
+      await focused(hello);
+      await page.keyboard.press('ArrowDown');
+      await page.keyboard.press('Enter');
+      await page.keyboard.press('Control+A');
+      await page.keyboard.press('Delete');
+      await page.keyboard.press('Control+Enter');
+      const leftOut = page.getByRole('region', { name: 'Left out' });
+      await leftOut.waitFor();
+      await bench.picture(app, '9-letter-left-out');
+      await leftOut.getByRole('button', { name: /^Bring back: / }).press('Enter');
+      await leftOut.waitFor({ state: 'detached' });
+    });
+    await checkScreen(app, report, await checkerSource(), 'letter being edited');
+
+    await report.check(
+      'a paragraph of one’s own is added, typed in two lines with a phrase, and moved by keys',
+      async () => {
+        await page.keyboard.press('Control+K');
+        const phrases = page.getByRole('dialog', { name: 'Phrases' });
+        await phrases.getByRole('button', { name: 'Add phrase' }).click();
+        await phrases.getByRole('textbox', { name: 'Text' }).fill('Well lifted, {name}.');
+        await phrases.getByRole('textbox', { name: 'Name' }).fill('Well done');
+        await phrases.getByRole('combobox', { name: 'Number' }).focus();
+        await bench.picture(app, '9-phrases');
+        await phrases.getByRole('button', { name: 'Close' }).click();
+        await page.getByRole('button', { name: 'Edit: Good to see you back, Robin.' }).focus();
+        await page.keyboard.press('Shift+A');
+        const field = page.getByRole('textbox', { name: 'Paragraph in your own words' });
+        await page.getByRole('button', { name: 'Insert: Well done' }).waitFor();
+        await focused(field);
+        await page.keyboard.press('Control+1');
+        await page.keyboard.press('Enter');
+        await page.keyboard.type('See you Sunday.');
+        assert.equal(await field.inputValue(), 'Well lifted, Robin.\nSee you Sunday.');
+        await bench.picture(app, '9-letter-own-paragraph');
+        await page.keyboard.press('Control+Enter');
+        const own = page.getByRole('button', { name: /^Edit: Well lifted/ });
+        await focused(own);
+        const place = async (): Promise<number> =>
+          (await app.ask('letters.get', { sessionId })).paragraphs.findIndex(({ writer }) => writer === 'coach');
+        const before = await place();
+        await page.keyboard.press('Control+Shift+ArrowDown');
+        await until('the paragraph to move', async () => (await place()) > before);
+        await focused(own);
+        await page.keyboard.press('Shift+E');
+        assert.match(await previewed(app, 'Preview: Letter'), /Well lifted, Robin\.<\/p>\s*<p[^>]*>See you Sunday\./);
+      },
+    );
+
+    await report.check('nothing moves when a document was saved', async () => {
+      const main = page.getByRole('button', { name: 'Hand over' });
+      await page.getByRole('combobox', { name: 'Format', exact: true }).selectOption('md');
+      const before = await main.boundingBox();
+      await saveAs(app, 'md', path.join(folder, 'own.md'));
+      assert.deepEqual(await main.boundingBox(), before);
+      await bench.picture(app, '9-letter-saved');
+      assert.match(
+        (await readFile(path.join(folder, 'own.md'))).toString(),
+        /Well lifted, Robin\.\n\nSee you Sunday\./,
+      );
+    });
+
     await report.check('words still being typed are kept when the screen is left', async () => {
       await page.getByRole('button', { name: 'Edit letter' }).click();
       await page
@@ -179,6 +246,12 @@ export const letterInOwnWords: Scenario = {
     await report.check('a letter marked as sent stays as it was when the grade changes', async () => {
       await page.getByRole('button', { name: 'Mark as sent' }).click();
       await page.getByRole('button', { name: /^Version 1/ }).click();
+      await page.getByRole('button', { name: /^Version 1/ }).click();
+      await page.getByRole('button', { name: 'Mark as sent, version 2' }).click();
+      await page.getByRole('dialog', { name: 'Mark the same letter as sent again?' }).waitFor();
+      await bench.picture(app, '9-letter-send-again');
+      await page.getByRole('button', { name: 'Cancel' }).click();
+      await page.getByRole('button', { name: /^Version 1/ }).click();
       const sent = await previewed(app, 'Letter as sent, version 1');
       assert.match(sent, /Back after a month off\./);
       const target = path.join(folder, 'sent.html');
@@ -203,6 +276,9 @@ export const letterInOwnWords: Scenario = {
     await app.close();
   },
 };
+
+const focused = (control: Locator): Promise<unknown> =>
+  until('the focus', () => control.evaluate((element) => element === document.activeElement));
 
 /** Saves what is shown in a format, where the person chose. */
 async function saveAs(app: App, format: string, target: string): Promise<void> {

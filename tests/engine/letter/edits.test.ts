@@ -77,7 +77,7 @@ describe('the edits of a letter', () => {
     expect(wordsOf(document, 'keep-1')).toBe('Depth. Lovely.');
     expect(lines.find(({ id }) => id === 'keep-1')).toEqual({
       ...{ id: 'keep-1', kind: 'paragraph', label: 'Depth.', words: 'Lovely.', own: 'Deeper than before.' },
-      ...{ edited: true, stale: true, writer: 'plan' },
+      ...{ edited: true, stale: true, writer: 'plan', part: 'keep-1' },
     });
   });
 

@@ -158,15 +158,12 @@ describe('a desk that speaks German', () => {
     const answer = reviewAnswer([]);
     const review = reviewWithFlagIds(answer.review);
     const data = { ...answer, review, grade: gradeSession(review, shipped) };
+    const save = { current: async () => {} };
+    const context = letterContext('s1', save);
     render(
       <>
-        <LetterHead
-          context={letterContext('s1')}
-          data={data}
-          view={{ kind: 'preview', document: 'letter' }}
-          onView={() => {}}
-        />
-        <SentLetters sessionId="s1" letter={letter} shown={null} onShow={() => {}} />
+        <LetterHead context={context} data={data} view={{ kind: 'preview', document: 'letter' }} save={save} />
+        <SentLetters context={context} letter={letter} shown={null} onShow={() => {}} />
         <HistoryPanel sessionId="s1" onClose={() => {}} />
       </>,
     );

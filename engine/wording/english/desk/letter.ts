@@ -52,6 +52,30 @@ export const letter = {
   waitingWords:
     'The letter no longer has the paragraphs that these edits replace. If a paragraph comes back, so does its edit.',
 
+  leaveOut: 'Leave out',
+  leaveOutOf: 'Leave out: {words}',
+  moveUpOf: 'Move up: {words}',
+  moveDownOf: 'Move down: {words}',
+  dragOf: 'Drag to another place: {words}',
+  addBelowOf: 'Add a paragraph below: {words}',
+  nothingYet: '(nothing written yet)',
+  ownParagraph: '{voice, select, self {My} other {Your}} own paragraph',
+  staleOwn: 'Pain or something unsafe was noted after {voice, select, self {I} other {you}} wrote this.',
+  leftOut: 'Left out',
+  leftOutWords: 'The letter goes without these paragraphs.',
+  bringBack: 'Bring back',
+  bringBackOf: 'Bring back: {words}',
+  removeOwn: 'Delete',
+  removeOwnOf: 'Delete: {words}',
+  phrases: 'Phrases',
+  phrasesChange: 'Change phrases',
+  phraseInsert: 'Insert: {name}',
+  typingHelp: 'Leave it empty to leave the paragraph out. Enter starts a new one.',
+
+  sendAgainTitle: '{voice, select, self {Keep the same letter again?} other {Mark the same letter as sent again?}}',
+  sendAgainWords: 'Nothing has changed since version {version}.',
+  sendAgain: '{voice, select, self {Keep as version {version}} other {Mark as sent, version {version}}}',
+
   sent: '{voice, select, self {Kept versions} other {Sent}}',
   sentLetters: '{voice, select, self {Kept letters} other {Sent letters}}',
   sentWords:

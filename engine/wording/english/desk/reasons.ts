@@ -36,6 +36,11 @@ export const reasons = {
   nothingToRedo: 'There is nothing to redo: nothing was undone since the last change.',
   secondLookLetter: 'A second look has no letter of its own.',
   secondLookHandOver: 'A second look can’t be handed over.',
+  editFirst: 'Edit the letter first: paragraphs are moved and left out there.',
+  noParagraph: 'Choose a paragraph of the letter first.',
+  firstParagraph: 'This paragraph stands as high as it can: notices of pain and of what was unsafe stay first.',
+  lastParagraph: 'This paragraph stands as low as it can: the last line stays last.',
+  letterNotShown: 'Show the letter as it is now first.',
   noGrade: 'There is no grade to hand over yet: judge more of the scorecard first.',
   nothingReady: 'No clip is ready to be brought in: choose what is missing first.',
 } as const;

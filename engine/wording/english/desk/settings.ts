@@ -13,6 +13,17 @@ export const settings = {
   measureByItself: 'Measure new clips automatically',
   measureByItselfWords:
     'Newest sessions first, while Rackside is open. The clip on screen goes first; the order can be changed in the job list.',
+
+  phrases: 'Phrases',
+  phrasesWords:
+    "Set in where a letter is edited: with Ctrl or Command and the number, or from the row below the text. “'{name}'” becomes the name, “'{exercise}'” the exercise.",
+  phraseName: 'Name',
+  phraseText: 'Text',
+  phraseKey: 'Number',
+  phraseNoKey: 'none',
+  phraseAdd: 'Add phrase',
+  phraseRemove: 'Delete phrase: {name}',
+  phraseNew: 'New phrase',
 } as const;
 
 export type SettingsMessageId = keyof typeof settings;

@@ -54,6 +54,33 @@ export const letter: Readonly<Record<LetterMessageId, string>> = {
   waitingWords:
     'Der Brief lässt sie vorerst weg: Die Absätze, die sie ersetzen, gibt es gerade nicht. Mit ihnen kommen sie zurück.',
 
+  leaveOut: 'Weglassen',
+  leaveOutOf: 'Weglassen: {words}',
+  moveUpOf: 'Nach oben: {words}',
+  moveDownOf: 'Nach unten: {words}',
+  dragOf: 'An eine andere Stelle ziehen: {words}',
+  addBelowOf: 'Absatz darunter hinzufügen: {words}',
+  nothingYet: '(noch nichts geschrieben)',
+  ownParagraph: '{voice, select, self {Mein} other {Dein}} eigener Absatz',
+  staleOwn:
+    'Seit {voice, select, self {ich das geschrieben habe} other {du das geschrieben hast}}, wurden Schmerzen oder etwas Gefährliches vermerkt.',
+  leftOut: 'Weggelassen',
+  leftOutWords: 'Der Brief kommt ohne diese Absätze aus.',
+  bringBack: 'Zurückholen',
+  bringBackOf: 'Zurückholen: {words}',
+  removeOwn: 'Löschen',
+  removeOwnOf: 'Löschen: {words}',
+  phrases: 'Textbausteine',
+  phrasesChange: 'Textbausteine ändern',
+  phraseInsert: 'Einfügen: {name}',
+  typingHelp: 'Leer wird der Absatz weggelassen. Die Eingabetaste beginnt einen neuen.',
+
+  sendAgainTitle:
+    '{voice, select, self {Denselben Brief noch einmal festhalten?} other {Denselben Brief noch einmal als verschickt markieren?}}',
+  sendAgainWords: 'Seit Version {version} hat sich nichts geändert.',
+  sendAgain:
+    '{voice, select, self {Als Version {version} festhalten} other {Als verschickt markieren, Version {version}}}',
+
   sent: '{voice, select, self {Festgehalten} other {Verschickt}}',
   sentLetters: '{voice, select, self {Festgehaltene Briefe} other {Verschickte Briefe}}',
   sentWords:

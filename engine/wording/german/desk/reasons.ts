@@ -40,6 +40,11 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
     'Es gibt nichts, was sich wiederherstellen lässt: Seit der letzten Änderung wurde nichts rückgängig gemacht.',
   secondLookLetter: 'Eine Zweitbewertung hat keinen eigenen Brief.',
   secondLookHandOver: 'Eine Zweitbewertung lässt sich nicht übergeben.',
+  editFirst: 'Bearbeite zuerst den Brief: Dort werden Absätze verschoben und weggelassen.',
+  noParagraph: 'Wähle zuerst einen Absatz des Briefs.',
+  firstParagraph: 'Weiter nach oben geht es nicht: Schmerzen und Gefährliches stehen zuerst.',
+  lastParagraph: 'Weiter nach unten geht es nicht: Die letzte Zeile bleibt die letzte.',
+  letterNotShown: 'Zeig zuerst den Brief, wie er jetzt ist.',
   noGrade: 'Noch gibt es keine Note zum Übergeben: Beurteile erst mehr von der Wertungskarte.',
   nothingReady: 'Kein Clip ist bereit: Erst auswählen, was noch fehlt.',
 };

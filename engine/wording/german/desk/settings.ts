@@ -14,4 +14,15 @@ export const settings: Readonly<Record<SettingsMessageId, string>> = {
   measureByItself: 'Neue Clips von selbst messen',
   measureByItselfWords:
     'Die neuesten Einheiten zuerst, solange Rackside offen ist. Der Clip auf dem Bildschirm kommt zuerst dran; die Reihenfolge lässt sich in der Auftragsliste ändern.',
+
+  phrases: 'Textbausteine',
+  phrasesWords:
+    "Werden beim Bearbeiten eines Briefs eingefügt: mit Strg oder Befehl und der Zahl oder aus der Zeile unter dem Text. Aus „'{name}'“ wird der Name, aus „'{exercise}'“ die Übung.",
+  phraseName: 'Name',
+  phraseText: 'Text',
+  phraseKey: 'Zahl',
+  phraseNoKey: 'keine',
+  phraseAdd: 'Textbaustein hinzufügen',
+  phraseRemove: 'Textbaustein löschen: {name}',
+  phraseNew: 'Neuer Textbaustein',
 };

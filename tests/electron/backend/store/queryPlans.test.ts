@@ -6,6 +6,7 @@ import type { Context } from '../../../../electron/backend/context/context.ts';
 import type { Handler } from '../../../../electron/backend/handlers/handler.ts';
 import { handlers } from '../../../../electron/backend/handlers/handlers.ts';
 import { observeQueries } from '../../../../electron/backend/store/connection.ts';
+import { readLetterShape } from '../../../../electron/backend/store/letters.ts';
 import { type Library, openLibrary } from '../../../../electron/backend/store/library.ts';
 import { readMigrations } from '../../../../electron/backend/store/migrations.ts';
 import { keepSummaries } from '../../../../electron/backend/summaries/keepSummaries.ts';
