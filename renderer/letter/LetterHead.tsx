@@ -9,7 +9,7 @@ import { handOver } from '../commands/sessionCommands.ts';
 import type { ReviewData } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';
 import { sayLetter } from '../words/sayLetter.ts';
-import type { LetterContext } from './letterCommands.ts';
+import type { LetterContext } from './letterContext.ts';
 import { documentOf, type LetterView, showView } from './letterDesk.ts';
 import { editLetter } from './paragraphCommands.ts';
 import { SaveDocument } from './SaveDocument.tsx';

@@ -4,7 +4,8 @@ import { CommandButton } from '../commands/CommandButton.tsx';
 import { availabilityOf, runCommand } from '../commands/command.ts';
 import type { Letter } from '../state/letterState.ts';
 import { sayLetter } from '../words/sayLetter.ts';
-import { type LetterContext, markSent } from './letterCommands.ts';
+import { markSent } from './letterCommands.ts';
+import type { LetterContext } from './letterContext.ts';
 
 type SentLettersProps = {
   readonly context: LetterContext;

@@ -1,7 +1,7 @@
 import { type Availability, available, type Command, unavailable } from '../commands/command.ts';
 import { named } from '../commands/named.ts';
 import { sayReasons } from '../words/sayReasons.ts';
-import type { LetterContext } from './letterCommands.ts';
+import type { LetterContext } from './letterContext.ts';
 import { letterDesk, showView } from './letterDesk.ts';
 import { addBelow, leaveOut, move } from './paragraphActs.ts';
 import { type Line, placeBeyond } from './paragraphMoves.ts';

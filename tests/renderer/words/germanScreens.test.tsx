@@ -10,7 +10,7 @@ import { FirstStartScreen } from '../../../renderer/firstStart/FirstStartScreen.
 import { HandoverScreen } from '../../../renderer/handover/HandoverScreen.tsx';
 import { ImportDialog } from '../../../renderer/importing/ImportDialog.tsx';
 import { LetterHead } from '../../../renderer/letter/LetterHead.tsx';
-import { letterContext } from '../../../renderer/letter/letterCommands.ts';
+import { letterContext } from '../../../renderer/letter/letterContext.ts';
 import { SentLetters } from '../../../renderer/letter/SentLetters.tsx';
 import { HistoryPanel } from '../../../renderer/shared/HistoryPanel.tsx';
 import { StatusLine } from '../../../renderer/shared/StatusLine.tsx';

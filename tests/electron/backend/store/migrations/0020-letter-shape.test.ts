@@ -4,7 +4,7 @@ import { readMigrations } from '../../../../../electron/backend/store/migrations
 import { appFolder } from '../../workbench.ts';
 import { expectIndexedKeys } from './foreignKeys.ts';
 
-const version = 19;
+const version = 20;
 
 let database: Database.Database;
 
