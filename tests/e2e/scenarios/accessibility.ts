@@ -22,7 +22,7 @@ export const accessibility: Scenario = {
       .first()
       .waitFor();
     await checkScreen(app, report, source, 'desk');
-    for (const name of ['Add trainee', 'Add session', 'Import clips']) {
+    for (const name of ['Add trainee', 'Add session']) {
       await page.getByRole('button', { name, exact: true }).first().click();
       await page.getByRole('dialog').waitFor();
       await checkScreen(app, report, source, `dialog: ${name}`);
