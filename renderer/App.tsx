@@ -6,6 +6,7 @@ import { FirstStartScreen } from './firstStart/FirstStartScreen.tsx';
 import { HandoverScreen } from './handover/HandoverScreen.tsx';
 import { InboxScreen } from './inbox/InboxScreen.tsx';
 import { LetterScreen } from './letter/LetterScreen.tsx';
+import { ReviewHints } from './review/ReviewHints.tsx';
 import { ReviewScreen } from './review/ReviewScreen.tsx';
 import { StatusLine } from './shared/StatusLine.tsx';
 import { isOpenJob, jobsState } from './state/jobsState.ts';
@@ -42,7 +43,9 @@ export function App() {
   return (
     <div className="frame">
       {first ? <FirstStartScreen demoJobId={demoJobId} onDemoJob={setDemoJobId} /> : <CurrentScreen screen={screen} />}
-      <StatusLine onJobs={() => screenState.getState().go({ kind: 'desk' })} />
+      <StatusLine onJobs={() => screenState.getState().go({ kind: 'desk' })}>
+        {!first && screen.kind === 'review' && <ReviewHints />}
+      </StatusLine>
     </div>
   );
 }

@@ -14,12 +14,10 @@ export function EmptyDesk({ trainees, onTrainee, onSession }: EmptyDeskProps) {
       <h2>{sayDesk('nothingYet')}</h2>
       <ol>
         <li>
-          {sayDesk(first ? 'whoTrains' : 'traineeAdded')}{' '}
-          {first && (
-            <button type="button" className={trainees === 0 ? 'primary' : undefined} onClick={onTrainee}>
-              {sayDesk('addFirstTrainee')}
-            </button>
-          )}
+          {first ? sayDesk('whoTrains') : sayDesk('traineeAdded', { count: trainees })}{' '}
+          <button type="button" className={trainees === 0 ? 'primary' : undefined} onClick={onTrainee}>
+            {sayDesk(first ? 'addFirstTrainee' : 'addNextTrainee')}
+          </button>
         </li>
         <li>
           {sayDesk('firstSession')}{' '}

@@ -3,15 +3,12 @@ import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../engine/exercises/exercise.ts';
 import type { EntryGrade } from '../../engine/grading/grade.ts';
 import type { Entry, Review } from '../../engine/review/review.ts';
-import type { Severity } from '../../engine/rubric/rubric.ts';
 import { withinSentence } from '../../engine/wording/wordings.ts';
-import { FineTick, Strokes } from '../base/Strokes.tsx';
 import { mutate } from '../bridge/mutate.ts';
 import { catalogueState } from '../state/catalogueState.ts';
 import type { ReviewData } from '../state/reviewState.ts';
 import { deskLanguage } from '../words/deskLanguage.ts';
 import { sayScorecard } from '../words/sayScorecard.ts';
-import { fine, severityCommands } from './commands/judging.ts';
 import { fineRest, nextToJudge } from './commands/leftToJudge.ts';
 import { ReviewButton } from './commands/ReviewDeskProvider.tsx';
 import { CellPanel } from './flags/CellPanel.tsx';
@@ -19,6 +16,7 @@ import { scorecardModel } from './model/scorecardModel.ts';
 import { cellsToSee, unseenCells } from './model/unseen.ts';
 import { GradePanel } from './scorecard/GradePanel.tsx';
 import { Scorecard } from './scorecard/Scorecard.tsx';
+import { SeverityBar } from './scorecard/SeverityBar.tsx';
 import { SeverityKey } from './scorecard/SeverityKey.tsx';
 
 type CardPanelProps = {
@@ -33,47 +31,22 @@ type CardPanelProps = {
 /** The scorecard, the flags of its cell, and the grade they add up to. */
 export function CardPanel({ sessionId, data, entry, grade, exercise, catalogue }: CardPanelProps) {
   return (
-    <>
-      <Scorecard entry={entry} grade={grade} catalogue={catalogue} />
-      {!data.readOnly && <SeverityBar />}
-      <SeverityKey />
-      {!data.readOnly && <LeftToSee entry={entry} grade={grade} catalogue={catalogue} />}
-      <div className="review-below">
-        <CellPanel entry={entry} exercise={exercise} catalogue={catalogue} readOnly={data.readOnly} />
-        <GradePanel grade={grade} session={data.grade} exercise={exercise} catalogue={catalogue}>
-          {!data.readOnly && <RubricPicker sessionId={sessionId} review={data.review} />}
-        </GradePanel>
+    <div className="card-panel">
+      <div className="card-parts">
+        <div className="card-marks">
+          <Scorecard entry={entry} grade={grade} catalogue={catalogue} />
+          {!data.readOnly && <SeverityBar />}
+          <SeverityKey />
+          {!data.readOnly && <LeftToSee entry={entry} grade={grade} catalogue={catalogue} />}
+        </div>
+        <div className="review-below">
+          <CellPanel entry={entry} exercise={exercise} catalogue={catalogue} readOnly={data.readOnly} />
+          <GradePanel grade={grade} session={data.grade} exercise={exercise} catalogue={catalogue}>
+            {!data.readOnly && <RubricPicker sessionId={sessionId} review={data.review} />}
+          </GradePanel>
+        </div>
       </div>
-    </>
-  );
-}
-
-/** The halves of the bar: where it has no room for one row, it has two of the same length. */
-const light: readonly Severity[] = ['keep', 'prefer'];
-const grave: readonly Severity[] = ['adjust', 'correct', 'stop'];
-
-function SeverityButtons({ of }: { readonly of: readonly Severity[] }) {
-  return of.map((severity) => (
-    <ReviewButton key={severity} command={severityCommands[severity]} severity={severity}>
-      <Strokes severity={severity} named="elsewhere" />
-    </ReviewButton>
-  ));
-}
-
-/** The marks a cell can get, with their keys: the same commands for the mouse. */
-export function SeverityBar() {
-  return (
-    <fieldset className="severity-bar" aria-label={sayScorecard('markCell')}>
-      <div className="severity-half">
-        <ReviewButton command={fine}>
-          <FineTick named="elsewhere" />
-        </ReviewButton>
-        <SeverityButtons of={light} />
-      </div>
-      <div className="severity-half">
-        <SeverityButtons of={grave} />
-      </div>
-    </fieldset>
+    </div>
   );
 }
 

@@ -3,32 +3,29 @@ import { useShallow } from 'zustand/react/shallow';
 import { clipOf, entryOfClip } from '../../engine/review/parts.ts';
 import { everyRefresh } from '../base/later.ts';
 import { ReceivedNote } from '../base/ReceivedNote.tsx';
-import { SessionCautions } from '../base/SessionCautions.tsx';
-import { KeyHint } from '../commands/CommandButton.tsx';
 import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { ImportDialog } from '../importing/ImportDialog.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
-import { measuresState, tablesState } from '../state/clipState.ts';
+import { tablesState } from '../state/clipState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';
 import { sayReviewHead } from '../words/sayReviewHead.ts';
-import { CardPanel } from './CardPanel.tsx';
+import { BesidePicture } from './BesidePicture.tsx';
+import { ClipStage } from './ClipStage.tsx';
+import { ClipTimeline } from './ClipTimeline.tsx';
 import { exercisesTyped } from './commands/choosingExercise.ts';
-import { panel as panelCommand, showPanel } from './commands/measuring.ts';
 import { ReviewDeskProvider } from './commands/ReviewDeskProvider.tsx';
 import { reviewCommands } from './commands/reviewCommands.ts';
 import { createReviewDesk } from './commands/reviewDesk.ts';
-import { CoverPanel } from './covers/CoverPanel.tsx';
 import { CopyFlagDialog } from './flags/CopyFlagDialog.tsx';
-import { HintCard } from './HintCard.tsx';
-import { MeasuresPanel } from './measures/MeasuresPanel.tsx';
-import { StageColumn } from './StageColumn.tsx';
+import { LargeBar } from './LargeBar.tsx';
+import { Divider } from './layout/Divider.tsx';
+import { ReviewGrid } from './layout/ReviewGrid.tsx';
+import type { Size } from './model/pictureGeometry.ts';
 import { ClipPicker } from './session/ClipPicker.tsx';
-import { EntryBar } from './session/EntryBar.tsx';
 import { ReviewHead, SessionDialog } from './session/ReviewHead.tsx';
-import { SetUpPanel } from './setUp/SetUpPanel.tsx';
-import { panelState } from './state/panelState.ts';
-import { coverState, setUpState } from './state/pictureTools.ts';
+import { layoutState, shapeOf } from './state/layoutState.ts';
+import { coverState, drawingState, setUpState } from './state/pictureTools.ts';
 import { useReviewLife } from './useReviewLife.ts';
 
 type Opened = 'none' | 'session' | 'import';
@@ -58,6 +55,10 @@ const pageFocus = {
   },
 } as const;
 
+const unknownSize = { width: 0, height: 0 };
+
+const aspectOf = ({ width, height }: Size = unknownSize): number => (width > 0 && height > 0 ? width / height : 16 / 9);
+
 /** Where a session is judged: the clip on the left, the scorecard on the right. */
 export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
   const { data, clipId } = reviewState(useShallow(({ data, clipId }) => ({ data, clipId })));
@@ -65,10 +66,12 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
   const tables = tablesState((state) => (clipId === null ? undefined : state.tables[clipId]));
   const [opened, setOpened] = useState<Opened>('none');
   const [commandPanel, setPanel] = useCommandPanel();
-  const panel = panelState((state) => state.panel);
-  const settingUp = setUpState((state) => state.settingUp === 'on');
-  const covering = coverState((state) => state.covering === 'on');
-  const free = !settingUp && !covering;
+  const busy = [
+    setUpState((state) => state.settingUp === 'on'),
+    coverState((state) => state.covering === 'on'),
+    drawingState((state) => state.drawing === 'on'),
+  ].includes(true);
+  const asLarge = layoutState((state) => state.large);
   const secondLook = data !== null && data.secondLookOf !== null;
   const readOnly = data?.readOnly === true;
   const desk = useMemo(() => createReviewDesk(sessionId, pageFocus), [sessionId]);
@@ -80,70 +83,68 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
   const grade = data.grade.entries.find((known) => known.entryId === entry?.id);
   const exercise = catalogue.exercises.find((known) => known.id === entry?.exercise) ?? null;
   const media = data.media.find((known) => known.clipId === clipId);
+  const shape = shapeOf(media ?? unknownSize);
+  const judged =
+    clip === undefined || entry === undefined || grade === undefined
+      ? null
+      : { entry, clip, grade, exercise, catalogue };
+  // Tools over the picture have their fields beside it or under it.
+  const large = asLarge && judged !== null && !busy;
+  const clips = (
+    <ClipPicker
+      review={data.review}
+      media={data.media}
+      clipId={clipId}
+      exercises={catalogue.exercises}
+      {...(readOnly || clip === undefined ? {} : { onAdd: () => setOpened('import') })}
+    />
+  );
+  const timeline = clip !== undefined && media !== undefined && entry !== undefined && (
+    <ClipTimeline key={`timeline ${clip.id}`} clip={clip} media={media} flags={entry.flags} tables={tables ?? null} />
+  );
 
   return (
     <ReviewDeskProvider desk={desk}>
-      <ReviewHead
-        review={data.review}
-        history={data.history}
-        secondLook={secondLook}
-        onDesk={() => screenState.getState().go({ kind: 'desk' })}
-        {...(readOnly ? {} : { onSession: () => setOpened('session') })}
-        onPanel={setPanel}
-      />
-      {readOnly ? <ReceivedNote /> : <HintCard />}
-      <main className="review">
+      {!large && (
+        <ReviewHead
+          review={data.review}
+          history={data.history}
+          secondLook={secondLook}
+          onDesk={() => screenState.getState().go({ kind: 'desk' })}
+          {...(readOnly ? {} : { onSession: () => setOpened('session') })}
+          onPanel={setPanel}
+        />
+      )}
+      {readOnly && !large && <ReceivedNote />}
+      <ReviewGrid shape={shape} aspect={aspectOf(media)} large={large}>
         <div className="review-left">
-          <ClipPicker
-            review={data.review}
-            media={data.media}
-            clipId={clipId}
-            exercises={catalogue.exercises}
-            {...(readOnly ? {} : { onAdd: () => setOpened('import') })}
-          />
-          {clip !== undefined && media !== undefined && entry !== undefined ? (
-            <StageColumn key={clip.id} clip={clip} media={media} flags={entry.flags} tables={tables ?? null} />
+          {!large && shape === 'landscape' && clips}
+          {clip !== undefined && media !== undefined ? (
+            <ClipStage key={`stage ${clip.id}`} clip={clip} media={media} tables={tables ?? null} />
           ) : (
-            <p className="empty">{sayReviewHead('noClips')}</p>
-          )}
-        </div>
-        {clip !== undefined && entry !== undefined && grade !== undefined && (
-          <div className="review-right">
-            <div className="review-top">
-              <fieldset className="as-if-none" disabled={readOnly}>
-                <EntryBar entry={entry} clip={clip} catalogue={catalogue} review={data.review} />
-              </fieldset>
-              <PanelTabs clipId={clip.id} />
+            <div className="empty">
+              <p>{sayReviewHead('noClips')}</p>
+              {!readOnly && (
+                <button type="button" className="primary" onClick={() => setOpened('import')}>
+                  {sayReviewHead('addClips')}
+                </button>
+              )}
             </div>
-            <SessionCautions review={data.review} catalogue={catalogue} shown="folded" />
-            {settingUp && media !== undefined && <SetUpPanel media={media} />}
-            {covering && media !== undefined && tables !== undefined && (
-              <CoverPanel media={media} table={tables.table} />
-            )}
-            {free && panel === 'card' && (
-              <CardPanel
-                sessionId={sessionId}
-                data={data}
-                entry={entry}
-                grade={grade}
-                exercise={exercise}
-                catalogue={catalogue}
-              />
-            )}
-            {free && panel === 'measures' && (
-              <MeasuresPanel
-                key={clip.id}
-                entry={entry}
-                clip={clip}
-                exercise={exercise}
-                goal={data.review.trainee.goal}
-                catalogue={catalogue}
-                table={tables?.table ?? null}
-              />
-            )}
-          </div>
+          )}
+          {!large && shape === 'landscape' && timeline}
+        </div>
+        {judged !== null && large && <LargeBar {...judged} readOnly={readOnly} />}
+        {judged !== null && !large && (
+          <>
+            <Divider shape={shape} />
+            <div className="review-right">
+              {shape === 'portrait' && clips}
+              <BesidePicture {...judged} sessionId={sessionId} data={data} media={media} tables={tables ?? null} />
+              {shape === 'portrait' && timeline}
+            </div>
+          </>
         )}
-      </main>
+      </ReviewGrid>
       <ScreenCommands
         commands={reviewCommands}
         context={desk.context}
@@ -161,31 +162,5 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
         <ImportDialog sessionId={sessionId} entryId={entry?.id ?? null} paths={[]} onClose={() => setOpened('none')} />
       )}
     </ReviewDeskProvider>
-  );
-}
-
-/** The scorecard, or what was measured; how many suggestions wait. */
-function PanelTabs({ clipId }: { readonly clipId: string }) {
-  const panel = panelState((state) => state.panel);
-  const settingUp = setUpState((state) => state.settingUp === 'on');
-  const covering = coverState((state) => state.covering === 'on');
-  const free = !settingUp && !covering;
-  const waiting = measuresState((state) => (state.clipId === clipId ? (state.measures?.suggestions.length ?? 0) : 0));
-  return (
-    <fieldset className="panel-tabs" aria-label={sayReviewHead('beside')}>
-      <button type="button" aria-pressed={free && panel === 'card'} onClick={() => showPanel('card')}>
-        {sayReviewHead('card')}
-      </button>
-      <button type="button" aria-pressed={free && panel === 'measures'} onClick={() => showPanel('measures')}>
-        {sayReviewHead('measures')}
-        {waiting > 0 && (
-          <span className="waiting-count">
-            {waiting}
-            <span className="visually-hidden"> {sayReviewHead('waiting', { count: waiting })}</span>
-          </span>
-        )}
-        <KeyHint command={panelCommand} />
-      </button>
-    </fieldset>
   );
 }

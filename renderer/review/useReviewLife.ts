@@ -9,7 +9,7 @@ import { reviewState } from '../state/reviewState.ts';
 import { settleNaming } from './commands/flagging.ts';
 import { hideGhost } from './commands/looking.ts';
 import { showPanel } from './commands/measuring.ts';
-import { followPlayhead, settleCursor } from './commands/moving.ts';
+import { followPlayhead, goToFirstRep, settleCursor } from './commands/moving.ts';
 import { applyLoop } from './commands/repeating.ts';
 import type { ReviewContext } from './commands/reviewContext.ts';
 import { playhead } from './state/playerState.ts';
@@ -41,18 +41,31 @@ function followMeasures(): { readonly follow: () => void; readonly stop: () => v
   return { follow, stop };
 }
 
+/** Tells when the clip on the stage gets its first reps: by measuring it, or by hand. */
+function watchFirstReps(context: ReviewContext): () => void {
+  let before: { readonly clipId: string; readonly reps: number } | null = null;
+  return () => {
+    const clip = context.stage?.clip;
+    const now = clip === undefined ? null : { clipId: clip.id, reps: clip.reps.length };
+    if (now !== null && now.clipId === before?.clipId && before.reps === 0 && now.reps > 0) goToFirstRep(context);
+    before = now;
+  };
+}
+
 /** What runs while a session is open: its stores, its cursor and its measures follow each other. */
 export function useReviewLife(context: ReviewContext): void {
   const { sessionId } = context;
   useEffect(() => {
     void reviewState.getState().open(sessionId);
     const measures = followMeasures();
+    const onFirstReps = watchFirstReps(context);
     const onReview = (): void => {
       const { clipId } = reviewState.getState();
       if (clipId !== null && isReady(clipId)) void tablesState.getState().load(clipId);
       measures.follow();
       settleNaming(context);
       settleCursor(context);
+      onFirstReps();
       applyLoop(context);
     };
     const onPlayhead = (): void => {

@@ -1,4 +1,5 @@
 import { Check, LoaderCircle, TriangleAlert, X } from 'lucide-react';
+import type { ReactNode } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { sayTimeLeft } from '../../engine/wording/sayTimeLeft.ts';
 import { statusState } from '../bridge/statusState.ts';
@@ -8,8 +9,14 @@ import { sayJobs } from '../words/sayJobs.ts';
 
 const savedId = { saving: 'saving', saved: 'saved', failed: 'notSaved' } as const;
 
+type StatusLineProps = {
+  readonly onJobs: () => void;
+  /** Stands in the line while nothing else is to be said. */
+  readonly children?: ReactNode;
+};
+
 /** At the foot of every screen: whether all is saved, what is running, and the last thing that went wrong. */
-export function StatusLine({ onJobs }: { readonly onJobs: () => void }) {
+export function StatusLine({ onJobs, children }: StatusLineProps) {
   const { saving, notice, done, held } = statusState(
     useShallow(({ saving, notice, done, held }) => ({ saving, notice, done, held })),
   );
@@ -43,6 +50,7 @@ export function StatusLine({ onJobs }: { readonly onJobs: () => void }) {
           </>
         )}
       </span>
+      {notice === '' && children}
       {open.length > 0 && (
         <button type="button" className="status-jobs quiet-button" onClick={onJobs}>
           {running.length > 0 && <LoaderCircle className="turning" aria-hidden="true" />}

@@ -6,10 +6,9 @@ import { repAtFrame } from '../../player/repFrames.ts';
 import { screenState } from '../../state/screenState.ts';
 import { sayReasons } from '../../words/sayReasons.ts';
 import { type Point, zoomStep } from '../model/pictureGeometry.ts';
-import { menuState } from '../state/panelState.ts';
 import { playerState } from '../state/playerState.ts';
 import { stripState, zoomState } from '../state/viewState.ts';
-import { isOnStage, isReadable, type ReviewContext } from './reviewContext.ts';
+import { isReadable, type ReviewContext } from './reviewContext.ts';
 
 const panStepPx = 60;
 
@@ -82,14 +81,6 @@ export const compare: Looking = {
   },
 };
 
-export const openPictureMenu: Looking = {
-  ...shared,
-  ...named('pictureMenu'),
-  keys: ['Shift+P'],
-  when: isOnStage,
-  run: () => menuState.setState({ open: true }),
-};
-
 /** Looking at the picture: closer, at its sides, beside another. */
 export const lookingCommands: readonly Looking[] = [
   ghost,
@@ -103,5 +94,4 @@ export const lookingCommands: readonly Looking[] = [
   pan('panUp', { x: 0, y: panStepPx }, 'Mod+ArrowUp'),
   pan('panDown', { x: 0, y: -panStepPx }, 'Mod+ArrowDown'),
   compare,
-  openPictureMenu,
 ];

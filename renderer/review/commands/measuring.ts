@@ -5,6 +5,7 @@ import { type Availability, allOf, available, type Command, unavailable } from '
 import { named } from '../../commands/named.ts';
 import { sayReasons } from '../../words/sayReasons.ts';
 import { frameAtSeconds } from '../model/moments.ts';
+import { layoutState } from '../state/layoutState.ts';
 import { clearBeside, panelState, type ReviewPanel } from '../state/panelState.ts';
 import { type Layer, layersState } from '../state/viewState.ts';
 import { goToFrame } from './moving.ts';
@@ -74,7 +75,12 @@ export const panel: Measuring = {
   ...named('panel'),
   keys: ['T'],
   readOnly: 'allowed',
-  run: () => showPanel(panelState.getState().panel === 'card' ? 'measures' : 'card'),
+  run: () => {
+    const { large, setLarge } = layoutState.getState();
+    setLarge(false);
+    // A large picture shows neither; the measures are what can't be had from its bar.
+    showPanel(large || panelState.getState().panel === 'card' ? 'measures' : 'card');
+  },
 };
 
 /** Makes the measured reps the clip's; edges that a person set stay. */

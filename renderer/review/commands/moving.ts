@@ -93,6 +93,20 @@ export function settleCursor({ stage, cursor }: ReviewContext): void {
   if (keptCriterion !== criterion || !sameColumn(keptColumn, column)) moveTo(keptCriterion, keptColumn);
 }
 
+/** Goes from the whole set to the first rep, once a clip has one; a picture that plays or shows a rep stays as it is. */
+export function goToFirstRep(context: ReviewContext): void {
+  const { stage, cursor, frame, playing } = context;
+  const rep = stage?.clip.reps[0];
+  if (stage === null || rep === undefined || cursor.criterion === null) return;
+  const { criterion, column, moveTo } = cursor;
+  if (column?.clipId !== stage.clip.id || column.rep !== 'set') return;
+  const to: Column = { clipId: stage.clip.id, rep: rep.index };
+  moveTo(criterion, to);
+  const table = stage.tables?.table;
+  if (playing === 'no' && table !== undefined && repAtFrame(stage.clip.reps, frame, table) === null)
+    seekToColumn(context, criterion, to);
+}
+
 type Moving = Command<ReviewContext>;
 
 const cellMove = (id: CommandId, move: CellMove, key: string): Moving => ({

@@ -2,6 +2,7 @@ import type { Command } from '../../commands/command.ts';
 import { nextToDo } from '../../commands/nightCommands.ts';
 import { handOver, historyCommands, letter } from '../../commands/sessionCommands.ts';
 import { playingCommands } from '../../player/playingCommands.ts';
+import { arrangingCommands } from './arranging.ts';
 import { cover } from './covering.ts';
 import { draw } from './drawing.ts';
 import { flaggingCommands } from './flagging.ts';
@@ -33,6 +34,7 @@ export const reviewCommands: readonly Command<ReviewContext>[] = [
   draw,
   cover,
   ...lookingCommands,
+  ...arrangingCommands,
   ...clipCommands,
   nextToDo,
   ...historyCommands,

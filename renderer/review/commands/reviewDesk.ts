@@ -8,6 +8,7 @@ import { measuresState, tablesState } from '../../state/clipState.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { jobsState } from '../../state/jobsState.ts';
 import { type ReviewData, reviewState } from '../../state/reviewState.ts';
+import { layoutState } from '../state/layoutState.ts';
 import { panelState, suggestionState } from '../state/panelState.ts';
 import { coverState, drawingState, setUpState } from '../state/pictureTools.ts';
 import { playerState, playhead } from '../state/playerState.ts';
@@ -55,6 +56,7 @@ const slices = [
   cursorState,
   drawingState,
   layersState,
+  layoutState,
   panelState,
   playerState,
   setUpState,

@@ -31,6 +31,7 @@ export function FaultPicker({ flag, exercise, criterionName }: FaultPickerProps)
   );
   useEffect(() => {
     input.current?.focus();
+    input.current?.closest('section')?.scrollIntoView({ block: 'nearest' });
   }, []);
 
   const pick = async (fault: Fault | undefined): Promise<void> => {

@@ -27,17 +27,17 @@ const moves: Readonly<Record<string, GridIndex>> = {
 
 const within = (length: number, index: number): number => Math.min(Math.max(0, index), length - 1);
 
-/** What was measured, a rep a row; arrows move over it, Enter or a click goes to the moment of a measure. */
-export function MeasureTable({ measurement, columns, tempo, current }: MeasureTableProps) {
+/** What was measured, a column a rep, so that it fits beside the picture; arrows move over it, Enter or a click goes to the moment of a measure. */
+export function MeasureTable({ measurement, columns: measures, tempo, current }: MeasureTableProps) {
   const context = useReview();
   const { reps } = measurement;
   const [focused, setFocused] = useState<GridIndex>({ row: 0, column: 0 });
   const table = useRef<HTMLTableElement>(null);
-  const shownCells = (rep: RepMeasurement): readonly MeasureCell[] =>
-    cellsOfRep(rep, measurement, tempo).filter((_, index) =>
-      columns.some(({ id }) => id === measureColumns[index]?.id),
-    );
-  const rows = reps.map((rep) => ({ rep, cells: shownCells(rep) }));
+  const cellsOf = reps.map((rep) => cellsOfRep(rep, measurement, tempo));
+  const rows = measures.map((measure) => ({
+    measure,
+    cells: cellsOf.map((cells) => cells[measureColumns.indexOf(measure)]),
+  }));
   const focusOn = (to: GridIndex): void => {
     setFocused(to);
     const cell = table.current?.querySelector<HTMLElement>(`[data-row="${to.row}"][data-column="${to.column}"]`);
@@ -50,7 +50,7 @@ export function MeasureTable({ measurement, columns, tempo, current }: MeasureTa
     if (by !== undefined) {
       focusOn({
         row: within(rows.length, at.row + by.row),
-        column: within(columns.length, at.column + by.column),
+        column: within(reps.length, at.column + by.column),
       });
     } else if (event.key !== 'Enter') return;
     else if (cell.kind !== 'none') goToSeconds(context, cell.atS);
@@ -63,34 +63,37 @@ export function MeasureTable({ measurement, columns, tempo, current }: MeasureTa
         <thead>
           <tr>
             <th scope="col">{sayMeasures('rep')}</th>
-            {columns.map((column) => (
-              <ColumnHead key={column.id} column={column} tempo={tempo} />
+            {reps.map((rep) => (
+              <RepHead key={rep.index} rep={rep} current={rep.index === current} />
             ))}
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ rep, cells }, row) => (
-            <tr key={rep.index} data-current={rep.index === current}>
-              <RepHead rep={rep} />
-              {cells.map((cell, column) => (
-                <td
-                  key={columns[column]?.id}
-                  role="gridcell"
-                  data-kind={cell.kind}
-                  data-measure={columns[column]?.id}
-                  data-row={row}
-                  data-column={column}
-                  tabIndex={focused.row === row && focused.column === column ? 0 : -1}
-                  title={cell.kind === 'none' ? cell.why : undefined}
-                  onClick={() => {
-                    focusOn({ row, column });
-                    if (cell.kind !== 'none') goToSeconds(context, cell.atS);
-                  }}
-                  onKeyDown={(event) => onKeyDown(event, { row, column }, cell)}
-                >
-                  <CellWords cell={cell} />
-                </td>
-              ))}
+          {rows.map(({ measure, cells }, row) => (
+            <tr key={measure.id}>
+              <MeasureHead measure={measure} tempo={tempo} />
+              {cells.map((cell, column) =>
+                cell === undefined ? null : (
+                  <td
+                    key={reps[column]?.index}
+                    role="gridcell"
+                    data-kind={cell.kind}
+                    data-measure={measure.id}
+                    data-current={reps[column]?.index === current}
+                    data-row={row}
+                    data-column={column}
+                    tabIndex={focused.row === row && focused.column === column ? 0 : -1}
+                    title={hintOf(cell)}
+                    onClick={() => {
+                      focusOn({ row, column });
+                      if (cell.kind !== 'none') goToSeconds(context, cell.atS);
+                    }}
+                    onKeyDown={(event) => onKeyDown(event, { row, column }, cell)}
+                  >
+                    <CellWords cell={cell} />
+                  </td>
+                ),
+              )}
             </tr>
           ))}
         </tbody>
@@ -100,12 +103,17 @@ export function MeasureTable({ measurement, columns, tempo, current }: MeasureTa
   );
 }
 
-function ColumnHead({ column, tempo }: { readonly column: MeasureColumn; readonly tempo: TempoToMeet | null }) {
-  const asked = column.id === 'tempo' && tempo !== null;
+/** What a cell has no room for. */
+function hintOf(cell: MeasureCell): string | undefined {
+  if (cell.kind === 'none') return cell.why;
+  return cell.kind === 'words' && cell.inShort !== undefined ? cell.words : undefined;
+}
+
+function MeasureHead({ measure, tempo }: { readonly measure: MeasureColumn; readonly tempo: TempoToMeet | null }) {
+  const asked = measure.id === 'tempo' && tempo !== null;
   return (
-    <th scope="col">
-      {sayMeasures(column.id)}
-      {column.unit !== '' && <span className="measure-unit">{column.unit}</span>}
+    <th scope="row">
+      {sayMeasures(measure.id)} {measure.unit !== '' && <span className="measure-unit">{measure.unit}</span>}
       {asked && (
         <span className="measure-unit">
           {tempo.from === 'plan' ? sayMeasures('plan', { tempo: tempo.words }) : tempo.words}
@@ -115,10 +123,10 @@ function ColumnHead({ column, tempo }: { readonly column: MeasureColumn; readonl
   );
 }
 
-function RepHead({ rep }: { readonly rep: RepMeasurement }) {
+function RepHead({ rep, current }: { readonly rep: RepMeasurement; readonly current: boolean }) {
   const byHand = rep.manualEdges.map((edge) => sayMeasures(edge)).join(', ');
   return (
-    <th scope="row">
+    <th scope="col" data-current={current}>
       {rep.index}
       {byHand !== '' && (
         <span className="measure-unit" title={sayMeasures('setByHand', { edges: byHand })}>
@@ -139,7 +147,13 @@ function CellWords({ cell }: { readonly cell: MeasureCell }) {
         </>
       );
     case 'words':
-      return cell.words;
+      if (cell.inShort === undefined) return cell.words;
+      return (
+        <>
+          <span aria-hidden="true">{cell.inShort}</span>
+          <span className="visually-hidden">{cell.words}</span>
+        </>
+      );
     case 'none':
       return (
         <>

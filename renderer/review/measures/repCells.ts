@@ -27,7 +27,8 @@ import { type TempoToMeet, tempoWords } from './tempoTarget.ts';
 /** One measure of a rep as the table shows it, with its moment in media seconds. */
 export type MeasureCell =
   | { readonly kind: 'figure'; readonly figure: Figure; readonly atS: number }
-  | { readonly kind: 'words'; readonly words: string; readonly atS: number }
+  /** `inShort` stands in the cell where the words are too long for it. */
+  | { readonly kind: 'words'; readonly words: string; readonly inShort?: string; readonly atS: number }
   /** It can't be had; `why` says so in a sentence. */
   | { readonly kind: 'none'; readonly why: string };
 
@@ -138,7 +139,9 @@ export function cellsOfRep(
     ...durations,
     tempo === null
       ? noneBecause('noTempo')
-      : { kind: 'words', words: outside === '' ? sayMeasures('onTarget') : outside, atS: rep.startS },
+      : outside === ''
+        ? { kind: 'words', words: sayMeasures('onTarget'), atS: rep.startS }
+        : { kind: 'words', words: outside, inShort: sayMeasures('offTarget'), atS: rep.startS },
     figureOr(rep.romM, isAbout ? aboutCentimetres : inCentimetres, stretchedEndS(rep), unscaled),
     figureOr(rep.meanConcentricMps, speed, concentricS, unscaled),
     figureOr(rep.peakConcentricMps, speed, rep.peakSpeedAtS ?? concentricS, unscaled),

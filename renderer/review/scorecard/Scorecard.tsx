@@ -61,7 +61,7 @@ export function Scorecard({ entry, grade, catalogue }: ScorecardProps) {
               ))}
               <td className="total" data-testid={`criterion-total-${row.criterion}`}>
                 {row.score === null ? (
-                  <span className="soft">{row.applicable ? '–' : sayScorecard('notVisible')}</span>
+                  <NoScore why={row.applicable ? null : sayScorecard('notVisible')} />
                 ) : (
                   points(row.score)
                 )}
@@ -84,6 +84,16 @@ export function Scorecard({ entry, grade, catalogue }: ScorecardProps) {
         </tfoot>
       </table>
     </div>
+  );
+}
+
+/** A dash; where no clip can show the criterion, a hint says so. */
+function NoScore({ why }: { readonly why: string | null }) {
+  return (
+    <span className="soft" title={why ?? undefined}>
+      <span aria-hidden={why !== null}>–</span>
+      {why !== null && <span className="visually-hidden">{why}</span>}
+    </span>
   );
 }
 

@@ -32,6 +32,7 @@ export function EntryBar({ entry, clip, catalogue, review }: EntryBarProps) {
     const view: View | null = views.find((known) => known === value) ?? null;
     void mutate('clips.update', { clipId: clip.id, change: { view } });
   };
+  const plan = entry.plan === undefined ? sayPlan('none') : planWords(entry.plan, review.trainee.units, exercise);
   return (
     <fieldset className="entry-bar" aria-label={sayReviewHead('exercise')}>
       <ExercisePicker
@@ -55,8 +56,8 @@ export function EntryBar({ entry, clip, catalogue, review }: EntryBarProps) {
       <SlowMotionField clip={clip} />
       <span className="plan-line">
         <span className="field-name">{sayPlan('plan')}</span>
-        <span data-testid="plan-line">
-          {entry.plan === undefined ? sayPlan('none') : planWords(entry.plan, review.trainee.units, exercise)}
+        <span data-testid="plan-line" title={plan}>
+          {plan}
         </span>
         <button type="button" className="icon-button" aria-label={sayPlan('edit')} onClick={() => setPlanning(true)}>
           <Pencil aria-hidden="true" />

@@ -29,17 +29,21 @@ type ReviewHeadProps = {
 /** Whose session it is, the way back, and the commands that concern it as a whole. */
 export function ReviewHead({ review, history, secondLook, onDesk, onSession, onPanel }: ReviewHeadProps) {
   const { title, date, equipment } = review.session;
-  const session = title === '' ? day(date) : sayReviewHead('titleAndDate', { title, date: day(date) });
+  const titled = title === '' ? day(date) : sayReviewHead('titleAndDate', { title, date: day(date) });
+  const session =
+    equipment === undefined
+      ? titled
+      : sayReviewHead('atHand', { session: titled, equipment: wordsOfEquipment(equipment) });
   return (
     <header className="screen-head">
       <button type="button" className="quiet-button" onClick={onDesk}>
         <ArrowLeft aria-hidden="true" /> {sayReviewHead('desk')}
       </button>
-      <h1>{review.trainee.name}</h1>
-      <span className="soft head-words">
-        {equipment === undefined
-          ? session
-          : sayReviewHead('atHand', { session, equipment: wordsOfEquipment(equipment) })}
+      <h1 className="head-name" title={review.trainee.name}>
+        {review.trainee.name}
+      </h1>
+      <span className="soft head-words" title={session}>
+        {session}
       </span>
       {onSession !== undefined && (
         <button type="button" className="quiet-button" onClick={onSession}>

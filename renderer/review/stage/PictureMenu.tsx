@@ -5,7 +5,7 @@ import { KeyHint } from '../../commands/CommandButton.tsx';
 import { runCommand } from '../../commands/command.ts';
 import { speeds } from '../../player/playingCommands.ts';
 import { sayStage } from '../../words/sayStage.ts';
-import { openPictureMenu } from '../commands/looking.ts';
+import { openPictureMenu } from '../commands/arranging.ts';
 import { type MenuLine, pictureMenu } from '../commands/pictureMenu.ts';
 import { useAvailability, useReview, useReviewDesk } from '../commands/ReviewDeskProvider.tsx';
 import { menuState } from '../state/panelState.ts';

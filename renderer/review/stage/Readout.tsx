@@ -53,12 +53,12 @@ export function Readout({ clip, table }: { readonly clip: Clip; readonly table: 
         <dt>{sayStage('clipTime')}</dt>
         <dd ref={media} data-testid="media-time" />
       </div>
-      <div>
+      <div data-same={clip.realTimeFactor === 1}>
         <dt>{sayStage('realTime')}</dt>
         <dd ref={lifting} data-testid="lifting-time" />
       </div>
       <div>
-        <dt>{sayStage('inRep')}</dt>
+        <dt className="visually-hidden">{sayStage('inRep')}</dt>
         <dd ref={inRep} data-testid="rep-time" />
       </div>
     </dl>

@@ -1,8 +1,9 @@
-import { Columns2, Pause, Play, Repeat, StepBack, StepForward } from 'lucide-react';
+import { Columns2, Maximize2, Pause, Play, Repeat, StepBack, StepForward } from 'lucide-react';
 import { useShallow } from 'zustand/react/shallow';
 import { plain } from '../../base/figures.ts';
 import { frameBack, frameOn, play, playBackwards } from '../../player/playingCommands.ts';
 import { sayStage } from '../../words/sayStage.ts';
+import { largePicture } from '../commands/arranging.ts';
 import { compare } from '../commands/looking.ts';
 import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
 import { repeatRep } from '../commands/repeating.ts';
@@ -37,6 +38,9 @@ export function Transport() {
       </ReviewButton>
       <ReviewButton command={compare} shows="words">
         <Columns2 aria-hidden="true" />
+      </ReviewButton>
+      <ReviewButton command={largePicture}>
+        <Maximize2 aria-hidden="true" />
       </ReviewButton>
       <Factor name={sayStage('speed')} factor={speed} testId="speed" />
       <Factor name={sayStage('zoom')} factor={scale} testId="zoom" />

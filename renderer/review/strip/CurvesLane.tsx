@@ -103,10 +103,6 @@ function Lane({ clipId, measurement, table, window, frameAt }: CurvesLaneProps) 
           </svg>
           <div ref={line} className="playhead" />
         </div>
-        <span className="curves-legend" data-curve-begins={lines.begins}>
-          <span className="legend-height">{sayStrip('height')}</span>{' '}
-          <span className="legend-speed">{sayStrip('speed')}</span>
-        </span>
         {pointed !== null && (
           <span
             className="curves-words"

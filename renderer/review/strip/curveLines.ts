@@ -29,14 +29,13 @@ const edge = 0.08;
 export function curvesOf(
   curves: Curves,
   shares: readonly number[],
-): { readonly height: string; readonly speed: string; readonly begins: 'high' | 'low' } {
+): { readonly height: string; readonly speed: string } {
   const heights = heightsOf(curves);
   const known = heights.filter((value) => value !== null);
   const [least = 0, most = 0] = extent(known);
   const span = Math.max(1e-6, most - least);
   const fastest = Math.max(1e-6, max(curves.speedMps, (value) => Math.abs(value ?? 0)) ?? 0);
   return {
-    begins: (known[0] ?? most) - least > span / 2 ? 'high' : 'low',
     height: curveLine(heights, shares, scaleLinear([least, least + span], [1 - edge, edge])),
     speed: curveLine(curves.speedMps, shares, scaleLinear([-fastest, fastest], [1 - edge, edge])),
   };

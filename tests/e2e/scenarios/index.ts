@@ -6,6 +6,7 @@ import { firstStart } from './firstStart.ts';
 import { flow } from './flow.ts';
 import { handover } from './handover.ts';
 import { inbox } from './inbox.ts';
+import { layout } from './layout/index.ts';
 import { letter, letterInOwnWords } from './letter.ts';
 import { look } from './look.ts';
 import { measure } from './measure.ts';
@@ -40,6 +41,7 @@ export const scenarios: readonly Scenario[] = [
   startPage,
   handover,
   secondLook,
+  layout,
   look,
   accessibility,
   security,

@@ -46,9 +46,22 @@ export const measure: Scenario = {
     await report.check('the job ends, and the three reps of the clip are in the table and on the card', async () => {
       await until('the measures', async () => (await measuresOf(app, clipId)).measurement, longestMs);
       await page.getByRole('grid', { name: 'Measures of each rep' }).waitFor();
-      assert.equal(await page.locator('.measure-table tbody tr').count(), 3);
+      assert.deepEqual(
+        (await page.locator('.measure-table thead th').allTextContents()).map((head) => head.slice(0, 1)),
+        ['R', '1', '2', '3'],
+      );
       const { review } = await app.ask('review.get', { sessionId });
       assert.equal(review.entries[0]?.clips[0]?.reps.length, 3);
+    });
+
+    await report.check('the cursor waits in rep 1, and the picture shows it', async () => {
+      await page.keyboard.press('t');
+      await page.locator('[data-cursor="true"][data-rep="1"]').waitFor();
+      await page
+        .getByTestId('rep-time')
+        .getByText(/^rep 1/)
+        .waitFor();
+      await page.keyboard.press('t');
     });
 
     await report.check('the disc’s outline lies on the disc, in the picture and on screen', async () => {

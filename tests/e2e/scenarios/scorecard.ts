@@ -144,7 +144,7 @@ export const scorecard: Scenario = {
       assert.ok(words.includes(`${tenths(score)} points`), words);
       for (const { criterion, score: of } of grade.criteria) {
         const total = await page.getByTestId(`criterion-total-${criterion}`).textContent();
-        assert.equal(total, of === null ? 'not visible from here' : tenths(of));
+        assert.equal(total, of === null ? '–not visible from here' : tenths(of));
       }
       assert.equal(await page.getByTestId('weighted-mean').textContent(), tenths(grade.weightedMean ?? Number.NaN));
     });

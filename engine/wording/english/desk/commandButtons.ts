@@ -34,6 +34,7 @@ export const commandButtons = {
   wholePicture: 'Whole picture',
   compare: 'Compare',
   nextSession: 'Next to do',
+  largePicture: 'Large picture',
   undo: 'Undo',
   redo: 'Redo',
   letter: 'Letter',

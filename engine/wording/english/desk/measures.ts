@@ -60,6 +60,7 @@ export const measures = {
   noTempo: 'Neither the plan nor the exercise sets a tempo.',
   nothingElse: 'Nothing else was seen.',
   notVisible: 'Not visible in this rep.',
+  offTarget: 'off target',
   onTarget: 'on target',
   missedTempo: '{phase} {seconds} s {away, select, short {too short} other {too long}}',
   inWords:

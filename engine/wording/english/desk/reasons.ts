@@ -29,6 +29,7 @@ export const reasons = {
   slowest: 'This is the slowest speed.',
   fastest: 'This is the fastest speed.',
   noSection: 'No section is marked yet: mark where it starts and where it ends, then repeat it.',
+  pictureIsLarge: 'The picture has the whole window.',
   wholePicture: 'The whole picture is in view already.',
   zoomFirst: 'The whole picture is in view: zoom in first.',
   noSession: 'No session is open on this screen.',

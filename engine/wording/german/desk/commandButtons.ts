@@ -35,6 +35,7 @@ export const commandButtons: Readonly<Record<CommandButtonId, string>> = {
   wholePicture: 'Ganzes Bild',
   compare: 'Vergleichen',
   nextSession: 'Nächster Schritt',
+  largePicture: 'Großes Bild',
   undo: 'Rückgängig',
   redo: 'Wiederherstellen',
   letter: 'Brief',

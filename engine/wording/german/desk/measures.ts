@@ -62,6 +62,7 @@ export const measures: Readonly<Record<MeasuresMessageId, string>> = {
   noTempo: 'Weder der Plan noch die Übung gibt ein Tempo vor.',
   nothingElse: 'Sonst ist nichts aufgefallen.',
   notVisible: 'In dieser Wiederholung nicht zu sehen.',
+  offTarget: 'daneben',
   onTarget: 'wie vorgegeben',
   missedTempo: '{phase} {seconds} s {away, select, short {zu kurz} other {zu lang}}',
   inWords:

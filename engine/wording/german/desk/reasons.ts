@@ -32,6 +32,7 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
   slowest: 'Langsamer geht es nicht.',
   fastest: 'Schneller geht es nicht.',
   noSection: 'Noch ist kein Abschnitt markiert: Markier erst Beginn und Ende, dann läuft er endlos.',
+  pictureIsLarge: 'Das Bild hat das ganze Fenster.',
   wholePicture: 'Das ganze Bild ist schon zu sehen.',
   zoomFirst: 'Das ganze Bild ist zu sehen: Vergrößere es erst.',
   noSession: 'Auf diesem Bildschirm ist keine Einheit offen.',

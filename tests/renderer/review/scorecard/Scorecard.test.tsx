@@ -2,8 +2,8 @@
 import { screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { describe, expect, it, onTestFinished } from 'vitest';
-import { SeverityBar } from '../../../../renderer/review/CardPanel.tsx';
 import { Scorecard } from '../../../../renderer/review/scorecard/Scorecard.tsx';
+import { SeverityBar } from '../../../../renderer/review/scorecard/SeverityBar.tsx';
 import { deskLanguage } from '../../../../renderer/words/deskLanguage.ts';
 import { renderReview } from '../../harness/renderReview.tsx';
 import { depthFlag, type ReviewBench, reviewBench, squatEntry } from '../../harness/reviewBench.ts';

@@ -1,29 +1,18 @@
-import { Ruler } from 'lucide-react';
 import { useEffect, useRef } from 'react';
-import { useShallow } from 'zustand/react/shallow';
 import type { ClipMedia } from '../../electron/contract/clips.ts';
-import type { Clip, Flag } from '../../engine/review/review.ts';
+import type { Clip } from '../../engine/review/review.ts';
 import type { FrameTable } from '../../engine/time/frameTable.ts';
-import { share } from '../base/figures.ts';
-import { type ClipTables, measuresState } from '../state/clipState.ts';
-import { jobsState } from '../state/jobsState.ts';
-import { reviewState } from '../state/reviewState.ts';
+import type { ClipTables } from '../state/clipState.ts';
 import { sayStage } from '../words/sayStage.ts';
-import { isUnderWay, measure, openMeasuring } from './commands/measuring.ts';
-import { ReviewButton } from './commands/ReviewDeskProvider.tsx';
 import { CoverMarks } from './covers/CoverMarks.tsx';
 import { usePointerCovers } from './covers/usePointerCovers.ts';
-import { DrawBar } from './drawings/DrawBar.tsx';
 import { DrawingMarks } from './drawings/DrawingMarks.tsx';
 import { usePointerDrawing } from './drawings/usePointerDrawing.ts';
 import { MeasureLayers } from './layers/MeasureLayers.tsx';
 import { pictureScale } from './model/pictureGeometry.ts';
 import { SetUpMarks } from './setUp/SetUpMarks.tsx';
 import { usePointerSetUp } from './setUp/usePointerSetUp.ts';
-import { PictureMenu } from './stage/PictureMenu.tsx';
-import { Readout } from './stage/Readout.tsx';
 import { Stage } from './stage/Stage.tsx';
-import { Transport } from './stage/Transport.tsx';
 import {
   coverState,
   drawingState,
@@ -33,37 +22,16 @@ import {
   stopSettingUp,
 } from './state/pictureTools.ts';
 import { zoomState } from './state/viewState.ts';
-import { Strip } from './strip/Strip.tsx';
 
-type StageColumnProps = {
-  readonly clip: Clip;
-  readonly media: ClipMedia;
-  readonly flags: readonly Flag[];
-  readonly tables: ClipTables | null;
-};
+type ClipStageProps = { readonly clip: Clip; readonly media: ClipMedia; readonly tables: ClipTables | null };
 
-/** Picture, controls, times and the strip of one clip. */
-export function StageColumn({ clip, media, flags, tables }: StageColumnProps) {
+/** The picture of one clip, with everything that lies over it. */
+export function ClipStage({ clip, media, tables }: ClipStageProps) {
   const readable = tables !== null && tables.table.ticks.length > 0;
-  const readOnly = reviewState((state) => state.data?.readOnly === true);
   return (
-    <>
-      <Stage clip={clip} media={media} tables={readable ? tables : null}>
-        {readable && <PictureLayers clip={clip} media={media} table={tables.table} />}
-      </Stage>
-      <div className="under-stage">
-        <Transport />
-        {!readOnly && <MeasureButton clipId={clip.id} />}
-        <PictureMenu />
-      </div>
-      {readable && (
-        <>
-          <DrawBar clip={clip} media={media} table={tables.table} />
-          <Strip clip={clip} media={media} flags={flags.filter((flag) => flag.clip === clip.id)} table={tables.table} />
-          <Readout clip={clip} table={tables.table} />
-        </>
-      )}
-    </>
+    <Stage clip={clip} media={media} tables={readable ? tables : null}>
+      {readable && <PictureLayers clip={clip} media={media} table={tables.table} />}
+    </Stage>
   );
 }
 
@@ -110,20 +78,5 @@ function PictureLayers({ clip, media, table }: PictureLayersProps) {
       <DrawingMarks clip={clip} table={table} unit={unit} />
       <SetUpMarks clipId={clip.id} unit={unit} />
     </svg>
-  );
-}
-
-/** Measures the clip on the stage, and tells how far that is; gone once it is measured. */
-function MeasureButton({ clipId }: { readonly clipId: string }) {
-  const job = jobsState(useShallow(({ jobs }) => openMeasuring(jobs, clipId)));
-  const recorded = measuresState((state) => state.clipId === clipId && state.measures?.recordedAt != null);
-  if (recorded && !isUnderWay(job)) return null;
-  const words = isUnderWay(job)
-    ? { words: sayStage('underWay', { share: job.progress === null ? '' : share(job.progress) }) }
-    : {};
-  return (
-    <ReviewButton command={measure} shows={isUnderWay(job) ? 'words' : 'key'} {...words}>
-      <Ruler aria-hidden="true" />
-    </ReviewButton>
   );
 }

@@ -5,6 +5,7 @@ import { keySheet, palette } from '../commands/everywhereCommands.ts';
 import { keyWords } from '../commands/keys.ts';
 import { keysState } from '../commands/keysState.ts';
 import { frameBack, frameOn, play, playBackwards } from '../player/playingCommands.ts';
+import { reviewState } from '../state/reviewState.ts';
 import { sayHints } from '../words/sayHints.ts';
 import { fine, severityCommands } from './commands/judging.ts';
 import { fineRest, nextToJudge } from './commands/leftToJudge.ts';
@@ -62,15 +63,16 @@ function dismiss(ids: readonly string[]): void {
   hintsDone.setState({ done });
 }
 
-/** The first hint that was not dismissed yet. */
-export function HintCard() {
+/** The first hint that was not dismissed yet; none in a session that can't be changed. */
+export function ReviewHints() {
+  const readOnly = reviewState((state) => state.data?.readOnly !== false);
   const done = hintsDone((state) => state.done);
   const chosen = keysState((state) => state.chosen);
   const left = hints.filter(({ id }) => !done.includes(id));
   const [hint] = left;
-  if (hint === undefined) return null;
+  if (hint === undefined || readOnly) return null;
   return (
-    <aside className="hint-card" aria-label={sayHints('hint')}>
+    <section className="hint-card" aria-label={sayHints('hint')}>
       <p>{hint.words((command) => keyWords(chosen, command))}</p>
       <button type="button" className="quiet-button" onClick={() => dismiss([hint.id])}>
         {sayHints('next')}
@@ -78,6 +80,6 @@ export function HintCard() {
       <button type="button" className="quiet-button" onClick={() => dismiss(left.map(({ id }) => id))}>
         {sayHints('noMore')}
       </button>
-    </aside>
+    </section>
   );
 }
