@@ -43,10 +43,13 @@ const isNumber = (value: string | number): value is number => typeof value === '
 const shownValue = (value: MessageValue, language: Language): MessageValue =>
   typeof value === 'object' ? runsOf(value.filter(isNumber), language) : value;
 
+/** Praise that was kept before it told its ± has none. */
+const noWithin = { within: 0 } as const;
+
 /** What a measure warns of or proposes, said to the trainee in a language. */
 export function sayMeasuring({ id, values }: Message<MeasuringMessageId>, language: Language): string {
   const shown = Object.entries(values).map(([name, value]) => [name, shownValue(value, language)]);
-  return formatMessage(patternsOf[language][id], localeOf[language], Object.fromEntries(shown));
+  return formatMessage(patternsOf[language][id], localeOf[language], { ...noWithin, ...Object.fromEntries(shown) });
 }
 
 /** What a measure warns of, said to the person at the desk in a language, with what to do about it. */

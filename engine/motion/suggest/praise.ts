@@ -3,7 +3,7 @@ import type { MessageValues } from '../../message/message.ts';
 import type { Measured, RepMeasurement } from '../measurement.ts';
 import type { Suggestion, SuggestionMessageId } from '../suggestion.ts';
 import type { AskedPhase, AskedTempo } from './askedTempo.ts';
-import { printed, surelyWithin } from './certain.ts';
+import { type PrintedUnit, printed, printedMeasure, surelyWithin } from './certain.ts';
 import { atStretchedEnd, duringPhase, eccentricVerb, whereEndIs } from './finding.ts';
 import { hasCreaseRule } from './rangeFindings.ts';
 
@@ -12,7 +12,7 @@ type Met = { readonly rep: RepMeasurement; readonly measured: Measured; readonly
 
 type Praise = {
   readonly criterion: string;
-  readonly measure: Pick<Suggestion['measure'], 'name' | 'unit'>;
+  readonly measure: { readonly name: string; readonly unit: PrintedUnit };
   /** The rep's measure with its room; null unless it is met with certainty. */
   readonly metBy: (rep: RepMeasurement) => Omit<Met, 'rep'> | null;
   readonly atS: (rep: RepMeasurement) => number;
@@ -119,6 +119,8 @@ function praiseOf(
   if (first === undefined || met.length < reps.length) return [];
   const best = rest.reduce((most, next) => (next.room > most.room ? next : most), first);
   const { value, plusMinus } = best.measured;
+  const widest = Math.max(...met.map(({ measured }) => measured.plusMinus));
+  const { within: plusMinusOfAll } = printedMeasure({ value, plusMinus: widest }, measure.unit);
   return [
     {
       id: `${criterion}.met`,
@@ -128,7 +130,10 @@ function praiseOf(
       reps: reps.map(({ index }) => index),
       atS: atS(best.rep),
       measure: { ...measure, value, plusMinus },
-      message: { id: message, values: { reps: reps.length, ...says(met.map(({ measured }) => measured.value)) } },
+      message: {
+        id: message,
+        values: { reps: reps.length, ...says(met.map(({ measured }) => measured.value)), within: plusMinusOfAll },
+      },
     },
   ];
 }

@@ -11,7 +11,8 @@ const centimetres = '{value} cm ± {within} cm';
 const otherCentimetres = '{otherValue} cm ± {otherWithin} cm';
 const percent = '{value} % ± {within} %';
 const every = '{reps, plural, one {The rep} other {Every rep}}';
-const fromTo = '{fromS, number, ::.0}{spread, select, none {} other { to {toS, number, ::.0}}} s';
+const fromTo =
+  '{fromS, number, ::.0}{spread, select, none {} other { to {toS, number, ::.0}}} s{within, plural, =0 {} other { ± {within, number, ::.0} s}}';
 
 /** What measures warn of, said to the trainee, and what suggestions say. */
 export const measuring = {
@@ -59,7 +60,7 @@ export const measuring = {
   everyEccentric: `${every} ${verb} in ${fromTo}; ${asked}.`,
   everyPause: `${every} pauses for ${fromTo} ${where}; ${asked}.`,
   everyHold: `${every} is held for ${fromTo}; ${asked}.`,
-  everyPath: `${every} stays within {value} cm of its path; up to {limit} cm is fine.`,
+  everyPath: `${every} stays within {value} cm{within, plural, =0 {} other { ± {within} cm}} of its path; up to {limit} cm is fine.`,
   everyDepth: `${every} brings the hip crease below the top of the knee.`,
   everyHead: `${every} keeps the head within {limit}° of its place against the trunk.`,
 } as const satisfies Readonly<Record<MeasuringMessageId, string>>;

@@ -13,7 +13,8 @@ const centimetres = '{value} cm ± {within} cm';
 const otherCentimetres = '{otherValue} cm ± {otherWithin} cm';
 const percent = '{value} % ± {within} %';
 const every = '{reps, plural, one {Die Wiederholung} other {Jede Wiederholung}}';
-const fromTo = '{fromS, number, ::.0}{spread, select, none {} other { bis {toS, number, ::.0}}} s';
+const fromTo =
+  '{fromS, number, ::.0}{spread, select, none {} other { bis {toS, number, ::.0}}} s{within, plural, =0 {} other { ± {within, number, ::.0} s}}';
 
 /** What measures warn of, said to the trainee, and what suggestions say. */
 export const measuring = {
@@ -64,7 +65,7 @@ export const measuring = {
   everyEccentric: `${every}: ${verb} in ${fromTo}; ${asked}.`,
   everyPause: `${every}: Pause ${where} von ${fromTo}; ${asked}.`,
   everyHold: `${every}: ${fromTo} gehalten; ${asked}.`,
-  everyPath: `${every} weicht höchstens {value} cm von der erwarteten Linie ab; bis {limit} cm ist in Ordnung.`,
+  everyPath: `${every} weicht höchstens {value} cm{within, plural, =0 {} other { ± {within} cm}} von der erwarteten Linie ab; bis {limit} cm ist in Ordnung.`,
   everyDepth: `${every} bringt die Hüftfalte unter die Oberkante des Knies.`,
   everyHead: `${every}: Der Kopf ändert seinen Winkel zum Rumpf um höchstens {limit}°.`,
 } as const satisfies Readonly<Record<MeasuringMessageId, string>>;

@@ -19,14 +19,14 @@ describe('praise', () => {
   it('is for two criteria at most that every rep meets', () => {
     expect(suggestionsFor([good(1), good(2)])).toMatchObject([
       { id: 'depth.met', fault: null, severity: 'keep', reps: [1, 2] },
-      { id: 'eccentricTempo.met', sentence: 'Every rep lowers in 2.5 s; the target is 2 to 3 s.' },
+      { id: 'eccentricTempo.met', sentence: 'Every rep lowers in 2.5 s ± 0.1 s; the target is 2 to 3 s.' },
     ]);
   });
 
   it('shows the rep that has most room', () => {
     const [tempo] = kept(eccentrics(2.2, 2.5, 2.8));
     expect(tempo).toMatchObject({ measure: { value: 2.5 }, atS: 21.25, reps: [1, 2, 3] });
-    expect(tempo?.sentence).toBe('Every rep lowers in 2.2 to 2.8 s; the target is 2 to 3 s.');
+    expect(tempo?.sentence).toBe('Every rep lowers in 2.2 to 2.8 s ± 0.1 s; the target is 2 to 3 s.');
   });
 
   it.each([
@@ -40,7 +40,7 @@ describe('praise', () => {
 
   it('names the whole centimetres that hold the path of every rep', () => {
     const reps = [good(1, { joints: null }), good(2, { joints: null, driftBackM: pm(0.022, 0.007) })];
-    expect(kept(reps)[1]?.sentence).toBe('Every rep stays within 3 cm of its path; up to 5 cm is fine.');
+    expect(kept(reps)[1]?.sentence).toBe('Every rep stays within 3 cm ± 1 cm of its path; up to 5 cm is fine.');
   });
 
   it('is withheld where the criterion is missed in another way', () => {
@@ -62,7 +62,7 @@ describe('praise', () => {
   it('is for a hold as long as was asked', () => {
     const exercise = shippedExercise('front-plank');
     expect(kept([timed(1, { pauseStretched: pm(30, 0.1) })], { exercise })).toMatchObject([
-      { id: 'pauses.met', sentence: 'The rep is held for 30.0 s; the target is 20 to 60 s.' },
+      { id: 'pauses.met', sentence: 'The rep is held for 30.0 s ± 0.1 s; the target is 20 to 60 s.' },
     ]);
   });
 });
