@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import { AgreementScreen } from './agreement/AgreementScreen.tsx';
+import { BinScreen } from './bin/BinScreen.tsx';
 import { CompareScreen } from './compare/CompareScreen.tsx';
 import { DeskScreen } from './desk/DeskScreen.tsx';
 import { FirstStartScreen } from './firstStart/FirstStartScreen.tsx';
@@ -8,11 +9,13 @@ import { InboxScreen } from './inbox/InboxScreen.tsx';
 import { LetterScreen } from './letter/LetterScreen.tsx';
 import { ReviewHints } from './review/ReviewHints.tsx';
 import { ReviewScreen } from './review/ReviewScreen.tsx';
+import { ArrangingDialogs } from './shared/arranging/ArrangingDialogs.tsx';
 import { StatusLine } from './shared/StatusLine.tsx';
 import { isOpenJob, jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';
 import { type Screen, screenState } from './state/screenState.ts';
 import { TraineeScreen } from './trainee/TraineeScreen.tsx';
+import { TraineesScreen } from './trainees/TraineesScreen.tsx';
 import { sayApp } from './words/sayApp.ts';
 import { sayProblem } from './words/sayProblem.ts';
 
@@ -43,6 +46,7 @@ export function App() {
   return (
     <div className="frame">
       {first ? <FirstStartScreen demoJobId={demoJobId} onDemoJob={setDemoJobId} /> : <CurrentScreen screen={screen} />}
+      {!first && <ArrangingDialogs />}
       <StatusLine onJobs={() => screenState.getState().go({ kind: 'desk' })}>
         {!first && screen.kind === 'review' && <ReviewHints />}
       </StatusLine>
@@ -62,6 +66,10 @@ function CurrentScreen({ screen }: { readonly screen: Screen }) {
       return <HandoverScreen sessionIds={screen.sessionIds} from={screen.from} />;
     case 'inbox':
       return <InboxScreen />;
+    case 'trainees':
+      return <TraineesScreen />;
+    case 'bin':
+      return <BinScreen />;
     case 'trainee':
       return <TraineeScreen traineeId={screen.traineeId} />;
     case 'compare':

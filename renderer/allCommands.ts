@@ -1,6 +1,7 @@
 import type { CommandFace } from './commands/command.ts';
 import { everywhereCommands } from './commands/everywhereCommands.ts';
 import { inboxCommands } from './inbox/inboxCommands.ts';
+import { deskCommands } from './desk/deskCommands.ts';
 import { letterCommands } from './letter/letterCommands.ts';
 import { playingCommands } from './player/playingCommands.ts';
 import { reviewCommands } from './review/commands/reviewCommands.ts';
@@ -11,5 +12,6 @@ export const allCommands: readonly CommandFace[] = [
   ...letterCommands,
   ...inboxCommands,
   ...playingCommands,
+  ...deskCommands,
   ...everywhereCommands,
 ];

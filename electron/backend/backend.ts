@@ -18,6 +18,7 @@ import { errorFacts, type Log, noLog, openLog } from './log/log.ts';
 import { logIfSlow, logSlowQueries } from './log/slowness.ts';
 
 import { findMediaTools, type MediaTools } from './media/tools/mediaTools.ts';
+import { emptyBin } from './store/emptyBin.ts';
 import type { JobRow } from './store/jobs.ts';
 import { createLibrary, type Library, openLibrary, readLibraryFacts } from './store/library.ts';
 import { keepSummaries, renewStaleSummaries } from './summaries/keepSummaries.ts';
@@ -55,6 +56,7 @@ export function openBackend(settings: BackendSettings): Backend {
     try {
       const onRenewed = (sessionId: string) => tellChanged({ library, emit }, sessionId);
       await renewStaleSummaries(opened, judging, { onRenewed, isStopped: () => closing !== undefined });
+      await emptyBin(opened, new Date(), () => closing !== undefined);
     } catch (error) {
       log.error('summaries not renewed', errorFacts(error));
       problemOf(error, 'renewing the summaries');

@@ -25,6 +25,8 @@ export const sessionSummarySchema = v.strictObject({
   secondLookOf: v.nullable(id),
   /** It came from another coach's Rackside: acts on it are refused. */
   readOnly: v.boolean(),
+  /** Its trainee is archived: it is on no list that a person works through. */
+  archived: v.boolean(),
   /** 0-1, mean over entries. */
   coverage: v.number(),
   state: v.picklist(sessionStates),

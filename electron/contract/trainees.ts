@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { equipmentSchema } from '../../engine/exercises/equipment.ts';
 import { goalSchema } from '../../engine/exercises/exercise.ts';
 import { act } from './kinds.ts';
-import { id, name, nameModeSchema, none } from './shapes.ts';
+import { id, name, nameModeSchema, none, remark } from './shapes.ts';
 
 export const traineeSchema = v.strictObject({
   id,
@@ -15,8 +15,16 @@ export const traineeSchema = v.strictObject({
   equipment: v.optional(equipmentSchema),
 });
 export type Trainee = v.InferOutput<typeof traineeSchema>;
-/** A trainee with how they want to be named in what leaves the desk. */
-export const namedTraineeSchema = v.strictObject({ ...traineeSchema.entries, names: nameModeSchema });
+/** A trainee as the desk has them: beside what is known of them, what never leaves it. */
+export const namedTraineeSchema = v.strictObject({
+  ...traineeSchema.entries,
+  /** How they want to be named in what leaves the desk. */
+  names: nameModeSchema,
+  /** The coach's own notes; they never leave the desk. */
+  notes: remark,
+  /** Off the desk and out of every choice, until brought back. */
+  archived: v.boolean(),
+});
 export type NamedTrainee = v.InferOutput<typeof namedTraineeSchema>;
 
 export const traineeRequests = {
@@ -24,6 +32,7 @@ export const traineeRequests = {
     params: v.strictObject({
       ...v.omit(traineeSchema, ['id']).entries,
       names: v.optional(nameModeSchema, 'full'),
+      notes: v.optional(remark, ''),
     }),
     result: v.strictObject({ traineeId: id }),
   }),
@@ -31,12 +40,15 @@ export const traineeRequests = {
   'trainees.update': act({
     params: v.strictObject({
       traineeId: id,
+      name: v.optional(name),
       goal: v.optional(goalSchema),
       experience: v.optional(traineeSchema.entries.experience),
       units: v.optional(traineeSchema.entries.units),
       minor: v.optional(v.boolean()),
       /** Null = not stated. */
       equipment: v.optional(v.nullable(equipmentSchema)),
+      notes: v.optional(remark),
+      archived: v.optional(v.boolean()),
     }),
     result: none,
   }),

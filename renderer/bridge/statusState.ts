@@ -2,6 +2,9 @@ import { create } from 'zustand';
 
 export type Saving = 'idle' | 'saving' | 'saved' | 'failed';
 
+/** A button beside what an act did, which takes it back. */
+export type Offer = { readonly doing: string; readonly run: () => void };
+
 type StatusState = {
   readonly saving: Saving;
   readonly openSaves: number;
@@ -13,9 +16,11 @@ type StatusState = {
   readonly done: string;
   /** What is typed and waits for its field; '' when nothing does. */
   readonly held: string;
+  /** Takes back what the last act did, as long as it is the last. */
+  readonly offer: Offer | null;
   readonly tell: (sentence: string) => void;
   /** Says what an act did. */
-  readonly say: (sentence: string) => void;
+  readonly say: (sentence: string, offer?: Offer) => void;
   readonly hold: (sentence: string) => void;
   /** Says why a command can't run now. */
   readonly refuse: (sentence: string) => void;
@@ -35,12 +40,14 @@ export const statusState = create<StatusState>()((set) => ({
   done: '',
   held: '',
   tell: (notice) => set({ notice, refused: false }),
-  say: (done) => set({ done }),
+  offer: null,
+  say: (done, offer) => set({ done, offer: offer ?? null }),
   hold: (held) => set({ held }),
-  refuse: (notice) => set({ notice, refused: true, done: '' }),
-  forgetLast: () => set(({ refused }) => (refused ? { notice: '', refused: false, done: '' } : { done: '' })),
+  refuse: (notice) => set({ notice, refused: true, done: '', offer: null }),
+  forgetLast: () =>
+    set(({ refused }) => ({ done: '', offer: null, ...(refused && { notice: '', refused: false }) })),
   dismiss: () => set({ notice: '', refused: false }),
-  saveBegan: () => set((state) => ({ openSaves: state.openSaves + 1, saving: 'saving' })),
+  saveBegan: () => set((state) => ({ openSaves: state.openSaves + 1, saving: 'saving', offer: null })),
   saveEnded: (how) =>
     set((state) => {
       const openSaves = Math.max(0, state.openSaves - 1);

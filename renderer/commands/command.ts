@@ -8,6 +8,7 @@ export const commandGroups = [
   'reps',
   'measuring',
   'picture',
+  'arranging',
   'anywhere',
 ] as const satisfies readonly CommandGroupId[];
 

@@ -1,12 +1,12 @@
-import { Inbox, PackageCheck, Plus, Scale, Settings, UserPen, UserPlus } from 'lucide-react';
+import { Inbox, PackageCheck, Plus, Scale, Settings, Trash2, UserPen, UserPlus, Users } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { NamePlate } from '../base/NamePlate.tsx';
 import { settings as settingsCommand } from '../commands/everywhereCommands.ts';
-import { type NightContext, nextToDo } from '../commands/nightCommands.ts';
 import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { ImportDialog } from '../importing/ImportDialog.tsx';
 import { JobRow } from '../shared/JobRow.tsx';
+import { TraineeAddDialog } from '../shared/TraineeAddDialog.tsx';
 import { TraineeEditDialog } from '../shared/TraineeEditDialog.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { type DeskList, deskState, dueInOrder } from '../state/deskState.ts';
@@ -14,11 +14,11 @@ import { inboxState } from '../state/inboxState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
 import { libraryState } from '../state/libraryState.ts';
 import { useIsSelfReview, useMyself } from '../state/mine.ts';
-import { goToNextDue } from '../state/night.ts';
 import { screenState } from '../state/screenState.ts';
 import { sayDesk } from '../words/sayDesk.ts';
+import { SessionAddDialog } from './AddDialogs.tsx';
+import { deskCommands, deskContext, openBin, openTrainees } from './deskCommands.ts';
 import { sayInbox } from '../words/sayInbox.ts';
-import { SessionAddDialog, TraineeAddDialog } from './AddDialogs.tsx';
 import { EmptyDesk } from './EmptyDesk.tsx';
 import { DropZone, ReceiveHandover } from './ImportClips.tsx';
 import { NightBar } from './NightBar.tsx';
@@ -30,9 +30,6 @@ type Opened =
   | { readonly kind: 'trainee' }
   | { readonly kind: 'session' }
   | { readonly kind: 'import'; readonly sessionId: string; readonly paths: readonly string[] };
-
-const deskCommands = [nextToDo];
-const deskContext: NightContext = { readOnly: false, goOn: () => goToNextDue(null) };
 
 /** The sessions read so far, unfinished ones first, and the controls that add more. */
 export function DeskScreen() {
@@ -46,6 +43,7 @@ export function DeskScreen() {
   const inboxCount = inboxState((state) => state.count ?? 0);
   const self = useIsSelfReview();
   const myself = useMyself();
+  const here = trainees.filter(({ archived }) => !archived);
   const own = sessions.filter(({ secondLookOf }) => secondLookOf === null);
   const close = (): void => setOpened({ kind: 'none' });
   const importInto = (sessionId: string, paths: readonly string[]): void =>
@@ -66,6 +64,12 @@ export function DeskScreen() {
           {library?.kind === 'open' && (self ? sayDesk('selfReview') : library.coach)}
         </span>
         <span className="head-gap" />
+        <button type="button" className="quiet-button" onClick={() => openTrainees.run(deskContext, 'pressed')}>
+          <Users aria-hidden="true" /> {openTrainees.button?.()}
+        </button>
+        <button type="button" className="quiet-button" onClick={() => openBin.run(deskContext, 'pressed')}>
+          <Trash2 aria-hidden="true" /> {openBin.button?.()}
+        </button>
         <button
           type="button"
           className="icon-button"
@@ -113,7 +117,7 @@ export function DeskScreen() {
           ) : (
             loaded && (
               <EmptyDesk
-                trainees={trainees.length}
+                trainees={here.length}
                 onTrainee={() => setOpened({ kind: 'trainee' })}
                 onSession={() => setOpened({ kind: 'session' })}
               />
@@ -142,7 +146,7 @@ export function DeskScreen() {
         ) : (
           <TraineeEditDialog trainee={myself} onClose={close} />
         ))}
-      {opened.kind === 'session' && <SessionAddDialog trainees={trainees} onClose={close} />}
+      {opened.kind === 'session' && <SessionAddDialog trainees={here} onClose={close} />}
       {opened.kind === 'import' && (
         <ImportDialog sessionId={opened.sessionId} entryId={null} paths={opened.paths} onClose={close} />
       )}

@@ -1,8 +1,10 @@
 import type { SessionSummary } from '../../electron/contract/desk.ts';
 import { day, share } from '../base/figures.ts';
+import { arrangingState } from '../shared/arranging/arrangingState.ts';
 import { SessionName } from '../shared/SessionName.tsx';
 import { screenState } from '../state/screenState.ts';
 import { sayDesk } from '../words/sayDesk.ts';
+import { SessionMenu } from './SessionMenu.tsx';
 
 /** Sessions that are judged a second time, blind; each leads to its comparison with the first judgement. */
 export function SecondLooks({ sessions }: { readonly sessions: readonly SessionSummary[] }) {
@@ -15,7 +17,7 @@ export function SecondLooks({ sessions }: { readonly sessions: readonly SessionS
       <table className="session-table">
         <tbody>
           {looks.map((look) => (
-            <tr key={look.id} data-second-look={look.id}>
+            <tr key={look.id} data-second-look={look.id} onFocus={() => arrangingState.getState().atRow(look.id)}>
               <th scope="row">
                 <button
                   type="button"
@@ -36,6 +38,7 @@ export function SecondLooks({ sessions }: { readonly sessions: readonly SessionS
                 >
                   {sayDesk('compare')}
                 </button>
+                <SessionMenu session={look} />
               </td>
             </tr>
           ))}

@@ -4,9 +4,11 @@ import { posterAddress } from '../../electron/contract/addresses.ts';
 import type { SessionSummary } from '../../electron/contract/desk.ts';
 import { day, share } from '../base/figures.ts';
 import { droppedPaths, holdsFiles } from '../importing/droppedPaths.ts';
+import { arrangingState } from '../shared/arranging/arrangingState.ts';
 import { SessionName } from '../shared/SessionName.tsx';
 import { screenState } from '../state/screenState.ts';
 import { sayDesk } from '../words/sayDesk.ts';
+import { SessionMenu } from './SessionMenu.tsx';
 import { StateCell } from './StateCell.tsx';
 
 export type SessionRowProps = {
@@ -24,6 +26,7 @@ export function SessionRow({ session, exerciseName, onDropClips, onAddClips }: S
     <tr
       data-session={session.id}
       data-over={over === 'over'}
+      onFocus={() => arrangingState.getState().atRow(session.id)}
       onDragOver={(event) => {
         if (session.readOnly || !holdsFiles(event.dataTransfer)) return;
         event.preventDefault();
@@ -104,6 +107,7 @@ function RowActs({ session, onAddClips }: Pick<SessionRowProps, 'session' | 'onA
           <FilePlus2 aria-hidden="true" />
         </button>
       )}
+      <SessionMenu session={session} />
     </>
   );
 }

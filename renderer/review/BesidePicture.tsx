@@ -15,6 +15,7 @@ import { CoverPanel } from './covers/CoverPanel.tsx';
 import { useRoomForBoth } from './layout/useRoomForBoth.ts';
 import { MeasuresPanel } from './measures/MeasuresPanel.tsx';
 import { EntryBar } from './session/EntryBar.tsx';
+import { ParkedLine } from './session/ParkedLine.tsx';
 import { SetUpPanel } from './setUp/SetUpPanel.tsx';
 import { panelState } from './state/panelState.ts';
 import { coverState, setUpState } from './state/pictureTools.ts';
@@ -45,6 +46,7 @@ export function BesidePicture(props: BesidePictureProps) {
       <div className="review-top">
         <fieldset className="as-if-none" disabled={data.readOnly}>
           <EntryBar entry={entry} clip={clip} catalogue={catalogue} review={data.review} />
+          {!data.readOnly && <ParkedLine sessionId={props.sessionId} />}
         </fieldset>
         {!both && <PanelTabs clipId={clip.id} free={free} />}
       </div>

@@ -1,4 +1,4 @@
-import { Check, LoaderCircle, TriangleAlert, X } from 'lucide-react';
+import { Check, LoaderCircle, TriangleAlert, Undo2, X } from 'lucide-react';
 import type { ReactNode } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { sayTimeLeft } from '../../engine/wording/sayTimeLeft.ts';
@@ -17,8 +17,8 @@ type StatusLineProps = {
 
 /** At the foot of every screen: whether all is saved, what is running, and the last thing that went wrong. */
 export function StatusLine({ onJobs, children }: StatusLineProps) {
-  const { saving, notice, done, held } = statusState(
-    useShallow(({ saving, notice, done, held }) => ({ saving, notice, done, held })),
+  const { saving, notice, done, held, offer } = statusState(
+    useShallow(({ saving, notice, done, held, offer }) => ({ saving, notice, done, held, offer })),
   );
   const language = deskLanguage((state) => state.language);
   const open = jobsState(useShallow(({ jobs }) => jobs.filter(isOpenJob)));
@@ -33,6 +33,11 @@ export function StatusLine({ onJobs, children }: StatusLineProps) {
       </span>
       <span className="status-done" role="status" aria-label={sayJobs('doneState')} data-testid="done-state">
         {held === '' ? done : held}
+        {held === '' && offer !== null && (
+          <button type="button" onClick={offer.run}>
+            <Undo2 aria-hidden="true" /> {offer.doing}
+          </button>
+        )}
       </span>
       <span className="status-notice" role="alert">
         {notice !== '' && (

@@ -19,6 +19,22 @@ export const usualFacts: TraineeFacts = {
   equipment: null,
 };
 
+/** What a coach notes of a trainee for themselves. */
+export function TraineeNotesField({
+  notes,
+  onChange,
+}: {
+  readonly notes: string;
+  readonly onChange: (notes: string) => void;
+}) {
+  return (
+    <Field label={sayTrainee('notes')}>
+      <textarea maxLength={2000} rows={3} value={notes} onChange={(event) => onChange(event.target.value)} />
+      <span className="soft">{sayTrainee('notesStay')}</span>
+    </Field>
+  );
+}
+
 type TraineeFieldsProps = { readonly facts: TraineeFacts; readonly onChange: (change: Partial<TraineeFacts>) => void };
 
 /** The fields of what is known of a trainee. */

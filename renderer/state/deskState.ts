@@ -89,7 +89,8 @@ export const deskState = create<DeskState>()((set, get) => ({
   },
   upsert: (sessionId, summary) =>
     set((state) => {
-      if (summary === null) return { sessions: state.sessions.filter(({ id }) => id !== sessionId) };
+      if (summary === null || summary.archived)
+        return { sessions: state.sessions.filter(({ id }) => id !== sessionId) };
       const isKnown = state.sessions.some(({ id }) => id === sessionId);
       return isKnown || (state.loaded && isOnPages(state, summary))
         ? { sessions: merged(state.sessions, [summary]) }

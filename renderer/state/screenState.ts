@@ -8,6 +8,8 @@ export type Screen =
   | { readonly kind: 'letter'; readonly sessionId: string }
   /** Which sessions are chosen to be handed over; null = those that are due. `from`: the session whose letter led here. */
   | { readonly kind: 'handover'; readonly sessionIds: readonly string[] | null; readonly from: string | null }
+  | { readonly kind: 'trainees' }
+  | { readonly kind: 'bin' }
   | { readonly kind: 'trainee'; readonly traineeId: string }
   /** A clip beside another of the same exercise. */
   | { readonly kind: 'compare'; readonly sessionId: string; readonly clipId: string; readonly rep: number | null }

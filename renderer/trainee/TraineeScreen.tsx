@@ -1,13 +1,12 @@
 import { ArrowLeft, Pencil } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import type { Result } from '../../electron/contract/requests.ts';
-import type { Trainee } from '../../electron/contract/trainees.ts';
 import type { Catalogue, Caution } from '../../engine/exercises/catalogue.ts';
-import { wordsOfEquipment } from '../base/EquipmentField.tsx';
 import { read } from '../bridge/read.ts';
 import { EverywhereCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { NamesField } from '../shared/NamesField.tsx';
 import { TraineeEditDialog } from '../shared/TraineeEditDialog.tsx';
+import { traineeWords } from '../shared/traineeWords.ts';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
 import { screenState } from '../state/screenState.ts';
@@ -50,7 +49,7 @@ export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
           <ArrowLeft aria-hidden="true" /> {sayDesk('title')}
         </button>
         <h1>{trainee?.name ?? sayTrainee('someTrainee')}</h1>
-        {trainee !== undefined && <span className="soft head-words">{factsWords(trainee)}</span>}
+        {trainee !== undefined && <span className="soft head-words">{traineeWords(trainee)}</span>}
         {trainee !== undefined && (
           <button type="button" className="quiet-button" onClick={() => setEditing(true)}>
             <Pencil aria-hidden="true" /> {sayTrainee('edit')}
@@ -111,11 +110,3 @@ const inLanguageOf =
   ({ cautions }: Catalogue) =>
   (caution: Caution): Caution =>
     cautions.find(({ id }) => id === caution.id) ?? caution;
-
-/** What is known of a trainee, in a line. */
-function factsWords({ experience, goal, minor, equipment }: Trainee): string {
-  const facts = sayTrainee('facts', { experience, goal, age: minor ? 'minor' : 'adult' });
-  return equipment === undefined
-    ? facts
-    : sayTrainee('factsWithEquipment', { facts, equipment: wordsOfEquipment(equipment) });
-}

@@ -6,12 +6,11 @@ import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import { mediaType } from '../files/mediaType.ts';
 import type { Changes } from '../store/changes.ts';
-import { findClip, listClipsAlike } from '../store/clips.ts';
+import { findClip, findClipAnywhere, listClipsAlike } from '../store/clips.ts';
 import { findEntry, nextEntryOrdinal, planColumns } from '../store/entries.ts';
 import type { LibraryFolder } from '../store/folder.ts';
 import { type FootageRow, footageOfClip } from '../store/footage.ts';
 import { readFrameTable } from '../store/frameTables.ts';
-import { listFlags } from '../store/judgements.ts';
 import type { Library } from '../store/library.ts';
 import { keptNarration } from '../store/narrations.ts';
 import { findSession } from '../store/sessions.ts';
@@ -47,14 +46,6 @@ export const updateClip: Handler<'clips.update'> = (context, { clipId, change })
       },
     );
     return { name: { id: 'clipChanged', values: { clip: change.name ?? clip.name } }, value: {} };
-  });
-};
-
-export const removeClip: Handler<'clips.remove'> = (context, { clipId }) => {
-  const clip = findClip(context.library().reading, clipId);
-  return actOnSession(context, clip.session_id, (changes) => {
-    deleteClip(changes, clipId);
-    return { name: { id: 'clipRemoved', values: { clip: clip.name } }, value: {} };
   });
 };
 
@@ -101,18 +92,6 @@ function entryFor(
   return id;
 }
 
-/** Removes a clip with everything that was judged on it, within one act; its footage stays for undo. */
-export function deleteClip(changes: Changes, clipId: string): void {
-  for (const flag of listFlags(changes.reading, clipId)) deleteFlag(changes, flag.id);
-  changes.removeWhere('suggestion_answer', 'clip_id', clipId);
-  changes.removeWhere('clip_set_up', 'clip_id', clipId);
-  changes.removeWhere('drawing', 'clip_id', clipId);
-  changes.removeWhere('cover', 'clip_id', clipId);
-  changes.removeWhere('tick', 'clip_id', clipId);
-  changes.removeWhere('rep', 'clip_id', clipId);
-  changes.remove('clip', { id: clipId });
-}
-
 /** Removes a flag from its reps and from the clip, within one act; a suggestion that became it comes back. */
 export function deleteFlag(changes: Changes, flagId: string): void {
   changes.removeWhere('suggestion_answer', 'flag_id', flagId);
@@ -120,9 +99,10 @@ export function deleteFlag(changes: Changes, flagId: string): void {
   changes.remove('flag', { id: flagId });
 }
 
+/** What lies in the bin is still recognised by its picture. */
 export const resolveMedia: Handler<'media.resolve'> = (context, { clipId, what }) => {
   const library = context.library();
-  const clip = findClip(library.reading, clipId);
+  const clip = findClipAnywhere(library.reading, clipId);
   const file = what === 'voice' ? keptNarration(library, clipId)?.soundFile : pictureFile(library, clipId, what);
   if (!file || !existsSync(file)) {
     throw new ProblemError('not-found', 'pictureMissing', { what, clip: clip.name });

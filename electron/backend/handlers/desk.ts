@@ -17,7 +17,12 @@ export const getDeskSession: Handler<'desk.session'> = (context, { sessionId }) 
 };
 
 export const listDeskTrainees: Handler<'desk.trainees'> = (context) =>
-  listTrainees(context.library().reading).map((row) => ({ ...traineeOf(row), names: row.names }));
+  listTrainees(context.library().reading).map((row) => ({
+    ...traineeOf(row),
+    names: row.names,
+    notes: row.notes,
+    archived: row.archived_at !== null,
+  }));
 
 const cursorSchema = v.strictTuple([v.number(), v.string(), v.string(), v.string()]);
 

@@ -3,13 +3,23 @@ import { listActs, redoAct, undoAct } from './acts.ts';
 import { compareSessionsOfLibrary, compareWithFile } from './agreement.ts';
 import { bringIn } from './bringIn.ts';
 import { pairCameras, partCameras } from './cameras.ts';
-import { getFrameTable, importClips, listAlike, removeClip, resolveMedia, updateClip } from './clips.ts';
 import { copyFlag } from './copyFlag.ts';
+import {
+  getPlaces,
+  mergeEntries,
+  mergeSessions,
+  moveClip,
+  moveEntry,
+  moveSession,
+  renameSession,
+} from './arranging.ts';
+import { listBinned, removeClip, removeEntry, removeSession, restoreBinned, undoDesk } from './bin.ts';
+import { getFrameTable, importClips, listAlike, resolveMedia, updateClip } from './clips.ts';
 import { addCover, placeCover, removeCover, removeCoverPlace, updateCover } from './covers.ts';
 import { getDeskSession, listDeskSessions, listDeskTrainees } from './desk.ts';
 import { previewDocument, writeDocument } from './documents.ts';
 import { addDrawing, removeDrawing, updateDrawing } from './drawings.ts';
-import { addEntry, removeEntry, updateEntry } from './entries.ts';
+import { addEntry, updateEntry } from './entries.ts';
 import { addFlag, removeFlag, updateFlag } from './flags.ts';
 import { frameClip } from './framing.ts';
 import { getGrade, overrideGrade } from './grades.ts';
@@ -61,6 +71,7 @@ import {
   startRendering,
 } from './narrations.ts';
 import { findNext, tellLeft } from './night.ts';
+import { discardParked, getParked } from './parked.ts';
 import { markRep, moveEdge, removeRep } from './reps.ts';
 import { getReview, importReview, setPosition } from './reviews.ts';
 import { compareSecondLook, getSecondLook, startSecondLook } from './secondLook.ts';
@@ -87,6 +98,19 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'sessions.add': addSession,
   'sessions.update': updateSession,
   'sessions.discard': discardSession,
+  'sessions.remove': removeSession,
+  'sessions.move': moveSession,
+  'sessions.merge': mergeSessions,
+  'sessions.rename': renameSession,
+  'sessions.places': getPlaces,
+  'entries.move': moveEntry,
+  'entries.merge': mergeEntries,
+  'clips.move': moveClip,
+  'bin.list': listBinned,
+  'bin.restore': restoreBinned,
+  'desk.undo': undoDesk,
+  'parked.get': getParked,
+  'parked.discard': discardParked,
   'entries.add': addEntry,
   'entries.update': updateEntry,
   'entries.remove': removeEntry,

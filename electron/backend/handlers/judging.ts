@@ -5,12 +5,14 @@ import { criterionName } from '../../../engine/sheet/flagRows.ts';
 import type { ExactMoment } from '../../../engine/time/moment.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
+import type { Changes } from '../store/changes.ts';
 import type { ClipRow } from '../store/clips.ts';
 import type { Reading } from '../store/connection.ts';
 import { readFrameTicks } from '../store/frameTables.ts';
 import { sectionOf } from '../store/framing.ts';
+import { parkUnfit } from '../store/parked.ts';
 import { listReps } from '../store/reps.ts';
-import { findSession } from '../store/sessions.ts';
+import { findSession, findSessionAnywhere } from '../store/sessions.ts';
 
 /** An exercise of the catalogue. Throws `bad-request`. */
 export function knownExercise(catalogue: Catalogue, exerciseId: string): Exercise {
@@ -77,4 +79,15 @@ export function repIdsFor(reading: Reading, clip: ClipRow, reps: Reps): 'set' | 
 /** The judging data of a session: under the version of the rubric that it is judged by. Throws `not-found`. */
 export function sessionCatalogue(context: Context, sessionId: string): Catalogue {
   return context.catalogue(findSession(context.library().reading, sessionId).rubric_version);
+}
+
+/** Parks what means nothing for an exercise as a session judges it, within one act; an exercise nobody knows says nothing. */
+export function parkUnfitOf(
+  context: Context,
+  changes: Changes,
+  judged: { readonly sessionId: string; readonly exercise: string; readonly clipIds: readonly string[] },
+): void {
+  const catalogue = context.catalogue(findSessionAnywhere(changes.reading, judged.sessionId).rubric_version);
+  const exercise = findExercise(catalogue, judged.exercise);
+  if (exercise !== undefined) parkUnfit(changes, exercise, judged.clipIds);
 }

@@ -5,11 +5,12 @@ import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
 import { perform } from '../store/acts.ts';
 import type { Row } from '../store/changes.ts';
-import { listClips } from '../store/clips.ts';
+import { listClips, listClipsAnywhere } from '../store/clips.ts';
 import { equipmentColumn } from '../store/columns.ts';
 import { inTransaction } from '../store/connection.ts';
 import { listEntries } from '../store/entries.ts';
 import { listTicks } from '../store/judgements.ts';
+import { parkUnfit } from '../store/parked.ts';
 import { readReview } from '../store/readReview.ts';
 import { assertWritable, findSession, listSessionIdsOf, removeEmptySession } from '../store/sessions.ts';
 import { findTrainee, removeTrainee } from '../store/trainees.ts';
@@ -103,6 +104,9 @@ export const rejudgeSession: Handler<'sessions.rejudge'> = (context, { sessionId
       const judged = new Set(exercise.criteria.map((one) => one.id));
       const ticks = listClips(changes.reading, entry.id).flatMap((clip) => listTicks(changes.reading, clip.id));
       for (const tick of ticks) if (!judged.has(tick.criterion)) changes.remove('tick', { id: tick.id });
+      // What lies in the bin, or was parked, is judged by that version too.
+      const clipIds = listClipsAnywhere(changes.reading, entry.id).map(({ id }) => id);
+      parkUnfit(changes, exercise, clipIds);
     }
     return { name: { id: 'rejudged', values: { version } }, value: {} };
   });

@@ -9,13 +9,14 @@ import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
 import { clipToMeasure } from '../measure/clipToMeasure.ts';
 import { fastestMpsOfClip } from '../measure/measurementOfClip.ts';
-import { deriveAnew, perform } from '../store/acts.ts';
+import { type ActName, deriveAnew, perform } from '../store/acts.ts';
 import { listLoadedClips } from '../store/clipSpeeds.ts';
 import { equipmentColumn } from '../store/columns.ts';
+import { readLibraryFacts, renameOwner } from '../store/library.ts';
 import { readReview } from '../store/readReview.ts';
 import { listSessionIdsOf, listSessionsOf } from '../store/sessions.ts';
 import { forgetContents } from '../store/summaries.ts';
-import { findTrainee, traineeColumns } from '../store/trainees.ts';
+import { findTrainee, type TraineeRow, traineeColumns } from '../store/trainees.ts';
 import type { Handler } from './handler.ts';
 
 export const addTrainee: Handler<'trainees.add'> = (context, trainee) => {
@@ -25,12 +26,12 @@ export const addTrainee: Handler<'trainees.add'> = (context, trainee) => {
 };
 
 /** Adds a trainee; whoever asks tells of it after the commit. */
-export function addNewTrainee(context: Context, { names, ...trainee }: CheckedParams<'trainees.add'>): string {
+export function addNewTrainee(context: Context, { names, notes, ...trainee }: CheckedParams<'trainees.add'>): string {
   const id = randomUUID();
   const library = context.library();
   const about = { sessionId: null, actorName: actorName(library), kind: 'once' } as const;
   perform(library.writing, about, (changes) => {
-    changes.insert('trainee', { id, ...traineeColumns(trainee), names, created_at: new Date().toISOString() });
+    changes.insert('trainee', { id, ...traineeColumns(trainee), names, notes, created_at: new Date().toISOString() });
     return { name: { id: 'traineeAdded', values: { trainee: trainee.name } }, value: undefined };
   });
   return id;
@@ -38,28 +39,45 @@ export function addNewTrainee(context: Context, { names, ...trainee }: CheckedPa
 
 export const updateTrainee: Handler<'trainees.update'> = (context, { traineeId, ...change }) => {
   const library = context.library();
-  const { name } = findTrainee(library.reading, traineeId);
-  const { goal, experience, units, minor, equipment } = change;
+  const former = findTrainee(library.reading, traineeId);
+  const { name, goal, experience, units, minor, equipment, notes, archived } = change;
   const sessionIds = listSessionIdsOf(library.reading, traineeId);
+  const { voice, coach } = readLibraryFacts(library.reading);
+  const isOwner = voice === 'self' && former.name === coach;
   perform(library.writing, { sessionId: null, actorName: actorName(library), kind: 'once' }, (changes) => {
     changes.update(
       'trainee',
       { id: traineeId },
       {
+        ...(name !== undefined && { name }),
         ...(goal !== undefined && { goal }),
         ...(experience !== undefined && { experience }),
         ...(units !== undefined && { units }),
         ...(minor !== undefined && { minor: minor ? 1 : 0 }),
         ...(equipment !== undefined && equipmentColumn(equipment)),
+        ...(notes !== undefined && { notes }),
+        ...(archived !== undefined && archivedColumn(former, archived)),
       },
     );
+    // Whoever reviews their own sets is known to the library by the same name.
+    if (isOwner && name !== undefined) renameOwner(library.writing, name);
     for (const sessionId of sessionIds) deriveAnew(library.writing, sessionId);
-    return { name: { id: 'traineeChanged', values: { trainee: name } }, value: undefined };
+    return { name: updateName(former.name, archived), value: undefined };
   });
   context.emit({ name: 'traineesChanged', data: {} });
+  if (isOwner && name !== undefined) context.emit({ name: 'libraryChanged', data: {} });
   for (const sessionId of sessionIds) tellChanged(context, sessionId);
   return {};
 };
+
+const archivedColumn = ({ archived_at }: TraineeRow, archived: boolean) => ({
+  archived_at: archived ? (archived_at ?? new Date().toISOString()) : null,
+});
+
+function updateName(trainee: string, archived: boolean | undefined): ActName {
+  const id = archived === undefined ? 'traineeChanged' : archived ? 'traineeArchived' : 'traineeBack';
+  return { id, values: { trainee } };
+}
 
 export const setNames: Handler<'trainees.names'> = (context, { traineeId, names }) => {
   const library = context.library();

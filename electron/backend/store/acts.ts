@@ -25,6 +25,13 @@ export type ActContext = {
   readonly actorName: string;
   /** `once` = stays in the history and can't be taken back: the birth of a session. */
   readonly kind: 'undoable' | 'once';
+  /** The other sessions that it changes: a clip goes from one to another. It stands in the history of each. */
+  readonly alsoIn?: readonly string[];
+  /**
+   * Done with sessions as wholes, whose judgement stays as it is: the desk's undo takes it back, and a session that is only
+   * read may be removed too.
+   */
+  readonly atDesk?: boolean;
 };
 
 /** What an action is called in the history (said by `sayAction`). */
@@ -52,7 +59,7 @@ export function deriveAnew(writing: Writing, sessionId: string | null): void {
  */
 export function perform<T>(writing: Writing, context: ActContext, work: (changes: Changes) => ActOutcome<T>): T {
   return inTransaction(writing, () => {
-    assertWritable(writing, context.sessionId);
+    if (context.atDesk !== true) for (const id of sessionsOf(context)) assertWritable(writing, id);
     const changes = new Changes(writing);
     const outcome = work(changes);
     keepCamerasInStep(changes);
@@ -67,17 +74,28 @@ export function recordAct(writing: Writing, context: ActContext, name: ActName):
   record(writing, context, name, new Changes(writing));
 }
 
+const sessionsOf = ({ sessionId, alsoIn = [] }: ActContext): readonly string[] => [
+  ...new Set(sessionId === null ? alsoIn : [sessionId, ...alsoIn]),
+];
+
 function record(writing: Writing, context: ActContext, name: ActName, changes: Changes): void {
-  run(writing, "UPDATE act SET state = 'dropped' WHERE session_id = ? AND state = 'undone'", context.sessionId);
+  const sessionIds = sessionsOf(context);
+  for (const id of sessionIds) dropUndone(writing, id, 0);
   const act = run(
     writing,
-    "INSERT INTO act (session_id, name, at, who, undoable, state) VALUES (?, ?, ?, ?, ?, 'done')",
+    "INSERT INTO act (session_id, name, at, who, undoable, state, at_desk) VALUES (?, ?, ?, ?, ?, 'done', ?)",
     context.sessionId,
     textOfMessage(name),
     new Date().toISOString(),
     context.actorName,
     context.kind === 'undoable' ? 1 : 0,
+    context.atDesk === true ? 1 : 0,
   );
+  for (const id of sessionIds) {
+    if (id !== context.sessionId) {
+      run(writing, 'INSERT INTO act_also (session_id, act_id) VALUES (?, ?)', id, act.rowId);
+    }
+  }
   changes.list.forEach((change, ordinal) => {
     run(
       writing,
@@ -90,7 +108,59 @@ function record(writing: Writing, context: ActContext, name: ActName, changes: C
       change.after && JSON.stringify(change.after),
     );
   });
-  deriveAnew(writing, context.sessionId);
+  for (const id of sessionIds) deriveAnew(writing, id);
+}
+
+/**
+ * Drops what was undone in a session from an act on, so that redo can't bring it back. An act of several sessions that is
+ * dropped takes with it what each of them did after it.
+ */
+export function dropUndone(writing: Writing, sessionId: string, fromActId: number): void {
+  const undone = all<{ id: number }>(
+    writing,
+    `SELECT id FROM act WHERE state = 'undone' AND id >= ? AND ${inHistoryOf}`,
+    fromActId,
+    sessionId,
+    sessionId,
+  );
+  for (const { id } of undone) run(writing, "UPDATE act SET state = 'dropped' WHERE id = ?", id);
+  for (const { id } of undone) {
+    for (const other of sessionsOfAct(writing, id)) if (other !== sessionId) dropUndone(writing, other, id);
+  }
+}
+
+/**
+ * Makes a session's history up to an act (all of it without one) one that can't be taken back: rows that it touched are
+ * gone for good. Acts of several sessions take what came before them in the others with them.
+ */
+export function sealHistory(writing: Writing, sessionId: string, upTo = Number.MAX_SAFE_INTEGER): void {
+  dropUndone(writing, sessionId, 0);
+  const acts = all<{ id: number }>(
+    writing,
+    `SELECT id FROM act WHERE undoable = 1 AND id <= ? AND ${inHistoryOf}`,
+    upTo,
+    sessionId,
+    sessionId,
+  );
+  for (const { id } of acts) run(writing, 'UPDATE act SET undoable = 0 WHERE id = ?', id);
+  for (const { id } of acts) {
+    for (const other of sessionsOfAct(writing, id)) if (other !== sessionId) sealHistory(writing, other, id);
+  }
+}
+
+/** Acts that stand in the history of a session, which is named twice. */
+const inHistoryOf = '(session_id = ? OR id IN (SELECT act_id FROM act_also WHERE session_id = ?))';
+
+/** The sessions in whose histories an act stands. */
+export function sessionsOfAct(reading: Reading, actId: number): string[] {
+  const rows = all<{ id: string }>(
+    reading,
+    `SELECT session_id AS id FROM act WHERE id = ? AND session_id IS NOT NULL
+     UNION SELECT session_id FROM act_also WHERE act_id = ?`,
+    actId,
+    actId,
+  );
+  return rows.map(({ id }) => id);
 }
 
 type ActRow = { readonly id: number; readonly name: string };
@@ -105,15 +175,19 @@ export type HistoryLine = {
   readonly dropped: boolean;
 };
 
-const nextUndo = `SELECT id, name FROM act WHERE session_id = ? AND state = 'done' AND undoable = 1
-  ORDER BY id DESC LIMIT 1`;
-const nextRedo = "SELECT id, name FROM act WHERE session_id = ? AND state = 'undone' ORDER BY id LIMIT 1";
+const next = {
+  undo: `SELECT id, name FROM act WHERE state = 'done' AND undoable = 1 AND ${inHistoryOf} ORDER BY id DESC LIMIT 1`,
+  redo: `SELECT id, name FROM act WHERE state = 'undone' AND ${inHistoryOf} ORDER BY id LIMIT 1`,
+};
+
+const nextOf = (reading: Reading, direction: keyof typeof next, sessionId: string): ActRow | undefined =>
+  first<ActRow>(reading, next[direction], sessionId, sessionId);
 
 /** What undo and redo would do next in a session. */
 export function readHistoryState(reading: Reading, sessionId: string): HistoryState {
   return {
-    undo: nameOf(first<ActRow>(reading, nextUndo, sessionId)),
-    redo: nameOf(first<ActRow>(reading, nextRedo, sessionId)),
+    undo: nameOf(nextOf(reading, 'undo', sessionId)),
+    redo: nameOf(nextOf(reading, 'redo', sessionId)),
   };
 }
 
@@ -123,7 +197,8 @@ const nameOf = (row: ActRow | undefined): Message | null => (row === undefined ?
 export function listHistory(reading: Reading, sessionId: string): HistoryLine[] {
   const rows = all<ActRow & { at: string; state: string }>(
     reading,
-    'SELECT id, name, at, state FROM act WHERE session_id = ? ORDER BY id DESC',
+    `SELECT id, name, at, state FROM act WHERE ${inHistoryOf} ORDER BY id DESC`,
+    sessionId,
     sessionId,
   );
   return rows.map(({ id, name, at, state }) => ({
@@ -135,25 +210,55 @@ export function listHistory(reading: Reading, sessionId: string): HistoryLine[] 
   }));
 }
 
-/** Takes the newest act of a session back. Throws `conflict` when there is none. */
-export function undo(writing: Writing, sessionId: string): void {
-  inTransaction(writing, () => {
-    const act = first<ActRow>(writing, nextUndo, sessionId);
-    if (!act) throw new ProblemError('conflict', 'nothingToUndo');
-    for (const step of stepsOf(writing, act.id).reverse()) move(writing, step, step.after, step.before);
-    run(writing, "UPDATE act SET state = 'undone' WHERE id = ?", act.id);
-    deriveAnew(writing, sessionId);
+/**
+ * Takes the newest act of a session back; gives the sessions that it had changed. Throws `conflict` when there is none, or
+ * when another session that it changed has changed since.
+ */
+export const undo = (writing: Writing, sessionId: string): string[] => step(writing, 'undo', sessionId);
+
+/** Does the act of a session that was taken back last again, as `undo` took it back. */
+export const redo = (writing: Writing, sessionId: string): string[] => step(writing, 'redo', sessionId);
+
+function step(writing: Writing, direction: keyof typeof next, sessionId: string): string[] {
+  return inTransaction(writing, () => {
+    const act = nextOf(writing, direction, sessionId);
+    if (!act) throw new ProblemError('conflict', direction === 'undo' ? 'nothingToUndo' : 'nothingToRedo');
+    const sessionIds = sessionsOfAct(writing, act.id);
+    const behind = sessionIds.find((id) => nextOf(writing, direction, id)?.id !== act.id);
+    if (behind !== undefined) throw otherSessionChanged(writing, behind);
+    const steps = stepsOf(writing, act.id);
+    if (direction === 'undo') for (const one of steps.reverse()) move(writing, one, one.after, one.before);
+    else for (const one of steps) move(writing, one, one.before, one.after);
+    run(writing, 'UPDATE act SET state = ? WHERE id = ?', direction === 'undo' ? 'undone' : 'done', act.id);
+    for (const id of sessionIds) deriveAnew(writing, id);
+    return sessionIds;
   });
 }
 
-/** Does the act of a session that was taken back last again. Throws `conflict` when there is none. */
-export function redo(writing: Writing, sessionId: string): void {
-  inTransaction(writing, () => {
-    const act = first<ActRow>(writing, nextRedo, sessionId);
-    if (!act) throw new ProblemError('conflict', 'nothingToRedo');
-    for (const step of stepsOf(writing, act.id)) move(writing, step, step.before, step.after);
-    run(writing, "UPDATE act SET state = 'done' WHERE id = ?", act.id);
-    deriveAnew(writing, sessionId);
+function otherSessionChanged(reading: Reading, sessionId: string): ProblemError {
+  const session = first<{ title: string; date: string }>(
+    reading,
+    'SELECT title, date FROM session WHERE id = ?',
+    sessionId,
+  );
+  const { title = '', date = '' } = session ?? {};
+  return new ProblemError('conflict', 'otherSessionChanged', { title, date });
+}
+
+/**
+ * Takes the newest act back that was done at the desk, as `undo` does; gives its name too. Throws `conflict` where there is
+ * none, or where something else was done in its session since.
+ */
+export function undoAtDesk(writing: Writing): { readonly sessionIds: readonly string[]; readonly name: Message } {
+  return inTransaction(writing, () => {
+    const act = first<ActRow & { session_id: string }>(
+      writing,
+      `SELECT id, name, session_id FROM act INDEXED BY act_desk
+       WHERE at_desk = 1 AND state = 'done' AND undoable = 1 ORDER BY id DESC LIMIT 1`,
+    );
+    if (act === undefined) throw new ProblemError('conflict', 'nothingToUndoAtDesk');
+    if (nextOf(writing, 'undo', act.session_id)?.id !== act.id) throw otherSessionChanged(writing, act.session_id);
+    return { sessionIds: undo(writing, act.session_id), name: messageOfText(act.name) };
   });
 }
 

@@ -39,10 +39,12 @@ export function listLoadedClips(reading: Reading, traineeId: string): LoadedClip
     reading,
     `SELECT session.id AS sessionId, session.date, clip.id AS clipId, entry.exercise, clip.load_kg AS ownLoadKg,
        entry.plan_sets, entry.plan_reps, entry.plan_load_kg, entry.plan_tempo, entry.plan_reps_in_reserve, entry.plan_list,
-       (SELECT count(*) FROM clip AS other WHERE other.entry_id = entry.id) AS clips,
-       (SELECT count(*) FROM clip AS other WHERE other.entry_id = entry.id AND other.ordinal < clip.ordinal) AS place
+       (SELECT count(*) FROM clip AS other WHERE other.entry_id = entry.id AND other.removed_at IS NULL) AS clips,
+       (SELECT count(*) FROM clip AS other WHERE other.entry_id = entry.id AND other.removed_at IS NULL
+         AND other.ordinal < clip.ordinal) AS place
      FROM session JOIN entry ON entry.session_id = session.id JOIN clip ON clip.entry_id = entry.id
      WHERE session.trainee_id = ? AND session.second_look_of IS NULL AND session.read_only = 0
+       AND clip.removed_at IS NULL AND entry.removed_at IS NULL AND session.removed_at IS NULL
        AND EXISTS (SELECT 1 FROM recording WHERE recording.footage_id = clip.footage_id)
      ORDER BY session.date, session.created_at, session.id, entry.ordinal, clip.ordinal`,
     traineeId,

@@ -25,19 +25,31 @@ export type ClipRow = Row &
     /** The clip whose set it shows from another side, and how much later a moment stands on its own clock, in real time. */
     readonly same_set_as: string | null;
     readonly same_set_offset_us: number | null;
+    /** When it went into the bin; null = it is in use. */
+    readonly removed_at: string | null;
   };
 
 /** Where a clip belongs. */
 export type ClipHome = ClipRow & { readonly session_id: string; readonly exercise: string };
 
-/** A clip with its session and exercise. Throws `not-found`. */
+/** A clip in use with its session and exercise. Throws `not-found`, also where it, its entry or session lies in the bin. */
 export function findClip(reading: Reading, clipId: string): ClipHome {
   const clip = first<ClipHome>(
     reading,
     `SELECT clip.*, entry.session_id, entry.exercise FROM clip JOIN entry ON entry.id = clip.entry_id
-      WHERE clip.id = ?`,
+       JOIN session ON session.id = entry.session_id
+     WHERE clip.id = ? AND clip.removed_at IS NULL AND entry.removed_at IS NULL AND session.removed_at IS NULL`,
     clipId,
   );
+  if (!clip) throw new ProblemError('not-found', 'clipGone');
+  return clip;
+}
+
+/** A clip, be it in the bin. Throws `not-found`. */
+export function findClipAnywhere(reading: Reading, clipId: string): ClipHome {
+  const sql = `SELECT clip.*, entry.session_id, entry.exercise FROM clip JOIN entry ON entry.id = clip.entry_id
+    WHERE clip.id = ?`;
+  const clip = first<ClipHome>(reading, sql, clipId);
   if (!clip) throw new ProblemError('not-found', 'clipGone');
   return clip;
 }
@@ -58,6 +70,7 @@ export function listClipsAlike(reading: Reading, clipId: string): AlikeClip[] {
     `SELECT clip.id AS clip_id, session.id AS session_id, session.date, clip.name, entry.exercise
      FROM clip JOIN entry ON entry.id = clip.entry_id JOIN session ON session.id = entry.session_id
      WHERE session.second_look_of IS NULL
+       AND clip.removed_at IS NULL AND entry.removed_at IS NULL AND session.removed_at IS NULL
        AND (session.trainee_id, entry.exercise) IN (
          SELECT s.trainee_id, e.exercise FROM clip c JOIN entry e ON e.id = c.entry_id
          JOIN session s ON s.id = e.session_id WHERE c.id = ?)
@@ -66,8 +79,13 @@ export function listClipsAlike(reading: Reading, clipId: string): AlikeClip[] {
   );
 }
 
-/** An entry's clips, in order. */
+/** An entry's clips that are in use, in order. */
 export function listClips(reading: Reading, entryId: string): ClipRow[] {
+  return listClipsAnywhere(reading, entryId).filter((clip) => clip.removed_at === null);
+}
+
+/** An entry's clips, those in the bin too, in order. */
+export function listClipsAnywhere(reading: Reading, entryId: string): ClipRow[] {
   return all<ClipRow>(reading, 'SELECT * FROM clip WHERE entry_id = ? ORDER BY ordinal, id', entryId);
 }
 
@@ -94,6 +112,7 @@ export function posterClips(reading: Reading, folder: LibraryFolder, sessionId: 
   const sql = `SELECT clip.id, footage.poster_file AS poster FROM entry
     JOIN clip ON clip.entry_id = entry.id JOIN footage ON footage.id = clip.footage_id
     WHERE entry.session_id = ? AND footage.poster_file IS NOT NULL
+      AND clip.removed_at IS NULL AND entry.removed_at IS NULL
     ORDER BY entry.ordinal, entry.id, clip.ordinal, clip.id`;
   const ids: string[] = [];
   for (const { id, poster } of all<{ id: string; poster: string }>(reading, sql, sessionId)) {

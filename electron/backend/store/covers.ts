@@ -24,7 +24,7 @@ export function listCoversOfSession(reading: Reading, sessionId: string): CoverR
   return all<CoverRow>(
     reading,
     `SELECT cover.* FROM cover JOIN clip ON clip.id = cover.clip_id JOIN entry ON entry.id = clip.entry_id
-     WHERE entry.session_id = ?
+     WHERE entry.session_id = ? AND clip.removed_at IS NULL AND entry.removed_at IS NULL
      ORDER BY entry.ordinal, entry.id, clip.ordinal, clip.id, cover.ordinal, cover.id`,
     sessionId,
   );

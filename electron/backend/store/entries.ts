@@ -24,17 +24,39 @@ export type EntryRow = Row &
     readonly ordinal: number;
     readonly exercise: string;
     readonly sets_done: number | null;
+    /** When it went into the bin; null = it is in use. */
+    readonly removed_at: string | null;
   };
 
-/** One exercise entry. Throws `not-found`. */
+/** One exercise entry that is in use. Throws `not-found`, also where it or its session lies in the bin. */
 export function findEntry(reading: Reading, entryId: string): EntryRow {
-  const entry = first<EntryRow>(reading, 'SELECT * FROM entry WHERE id = ?', entryId);
+  const { session_removed_at: sessionRemovedAt, ...entry } = findEntryAnywhere(reading, entryId);
+  if (entry.removed_at === null && sessionRemovedAt === null) return entry;
+  throw new ProblemError('not-found', 'entryGone');
+}
+
+/** One exercise entry, be it in the bin, and since when its session is. Throws `not-found`. */
+export function findEntryAnywhere(
+  reading: Reading,
+  entryId: string,
+): EntryRow & { readonly session_removed_at: string | null } {
+  const entry = first<EntryRow & { readonly session_removed_at: string | null }>(
+    reading,
+    `SELECT entry.*, session.removed_at AS session_removed_at FROM entry
+       JOIN session ON session.id = entry.session_id WHERE entry.id = ?`,
+    entryId,
+  );
   if (!entry) throw new ProblemError('not-found', 'entryGone');
   return entry;
 }
 
-/** A session's entries, in order. */
+/** A session's entries that are in use, in order. */
 export function listEntries(reading: Reading, sessionId: string): EntryRow[] {
+  return listEntriesAnywhere(reading, sessionId).filter((entry) => entry.removed_at === null);
+}
+
+/** A session's entries, those in the bin too, in order. */
+export function listEntriesAnywhere(reading: Reading, sessionId: string): EntryRow[] {
   return all<EntryRow>(reading, 'SELECT * FROM entry WHERE session_id = ? ORDER BY ordinal, id', sessionId);
 }
 

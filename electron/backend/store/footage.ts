@@ -53,7 +53,7 @@ export function findFootageByContent(reading: Reading, sha256: string): FootageR
 /** Whether a session has a clip of this footage already. */
 export function sessionShowsFootage(reading: Reading, sessionId: string, footageId: string): boolean {
   const sql = `SELECT 1 FROM clip JOIN entry ON entry.id = clip.entry_id
-    WHERE entry.session_id = ? AND clip.footage_id = ?`;
+    WHERE entry.session_id = ? AND clip.footage_id = ? AND clip.removed_at IS NULL AND entry.removed_at IS NULL`;
   return first(reading, sql, sessionId, footageId) !== undefined;
 }
 

@@ -51,8 +51,9 @@ export function listDeliveries(reading: Reading, sessionId: string): (DeliveryRo
 
 /** The newest act of a session, taken back or not; 0 without any. */
 export function newestAct(reading: Reading, sessionId: string): number {
-  const sql = 'SELECT coalesce(max(id), 0) AS id FROM act WHERE session_id = ?';
-  return first<{ id: number }>(reading, sql, sessionId)?.id ?? 0;
+  const sql = `SELECT max(coalesce((SELECT max(id) FROM act WHERE session_id = ?), 0),
+    coalesce((SELECT max(act_id) FROM act_also WHERE session_id = ?), 0)) AS id`;
+  return first<{ id: number }>(reading, sql, sessionId, sessionId)?.id ?? 0;
 }
 
 /** Keeps a handover for good; the database refuses every later change to it. */

@@ -19,10 +19,17 @@ export type FlagRow = Row & {
   /** What the note says, as a message in JSON, while it is a suggestion's own words; null = the coach's. */
   readonly note_message: string | null;
   readonly cue: string;
+  /** 1 = it means nothing for the exercise that its clip is judged as by now, and doesn't count. */
+  readonly parked: number;
 };
 
-/** A clip's flags in the order of their moments. */
+/** A clip's flags that count, in the order of their moments. */
 export function listFlags(reading: Reading, clipId: string): FlagRow[] {
+  return listFlagsAnywhere(reading, clipId).filter((flag) => flag.parked === 0);
+}
+
+/** A clip's flags, those that are parked too, in the order of their moments. */
+export function listFlagsAnywhere(reading: Reading, clipId: string): FlagRow[] {
   return all<FlagRow>(
     reading,
     'SELECT * FROM flag WHERE clip_id = ? ORDER BY at_frame, at_seconds, ordinal, id',
@@ -83,10 +90,17 @@ export type TickRow = Row & {
   readonly clip_id: string;
   readonly criterion: string;
   readonly rep_id: string | null;
+  /** 1 = it means nothing for the exercise that its clip is judged as by now, and doesn't count. */
+  readonly parked: number;
 };
 
-/** A clip's ticks; of one criterion, or of all. */
+/** A clip's ticks that count; of one criterion, or of all. */
 export function listTicks(reading: Reading, clipId: string, criterion?: string): TickRow[] {
+  return listTicksAnywhere(reading, clipId, criterion).filter((tick) => tick.parked === 0);
+}
+
+/** A clip's ticks, those that are parked too; of one criterion, or of all. */
+export function listTicksAnywhere(reading: Reading, clipId: string, criterion?: string): TickRow[] {
   return all<TickRow>(
     reading,
     'SELECT * FROM tick WHERE clip_id = ? AND criterion = coalesce(?, criterion) ORDER BY criterion, id',

@@ -89,6 +89,11 @@ export function readLibraryFacts(connection: Reading): LibraryFacts {
   return facts;
 }
 
+/** Names the person whom a library belongs to anew. */
+export function renameOwner(writing: Writing, name: string): void {
+  run(writing, 'UPDATE library SET coach = ?', name);
+}
+
 function connect(folder: LibraryFolder, lock: LibraryLock, prepare: (writing: Writing) => void): Library {
   const writing = openWriting(folder.database);
   try {

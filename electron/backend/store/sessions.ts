@@ -28,10 +28,19 @@ export type SessionRow = Row &
     readonly letter_tone: Tone;
     /** 1 = it came from another coach's Rackside, and no act changes it. */
     readonly read_only: number;
+    /** When it went into the bin; null = it is in use. */
+    readonly removed_at: string | null;
   };
 
-/** One session. Throws `not-found`. */
+/** One session that is in use. Throws `not-found`, also for one in the bin. */
 export function findSession(reading: Reading, sessionId: string): SessionRow {
+  const session = findSessionAnywhere(reading, sessionId);
+  if (session.removed_at !== null) throw new ProblemError('not-found', 'sessionGone');
+  return session;
+}
+
+/** One session, be it in the bin. Throws `not-found`. */
+export function findSessionAnywhere(reading: Reading, sessionId: string): SessionRow {
   const session = first<SessionRow>(reading, 'SELECT * FROM session WHERE id = ?', sessionId);
   if (!session) throw new ProblemError('not-found', 'sessionGone');
   return session;
@@ -55,7 +64,8 @@ export function listSessionsBefore(reading: Reading, { id, trainee_id, date, cre
   return all<SessionRow>(
     reading,
     `SELECT * FROM session
-     WHERE trainee_id = ? AND id <> ? AND second_look_of IS NULL AND read_only = 0 AND (date, created_at, id) < (?, ?, ?)
+     WHERE trainee_id = ? AND id <> ? AND second_look_of IS NULL AND read_only = 0 AND removed_at IS NULL
+       AND (date, created_at, id) < (?, ?, ?)
      ORDER BY date, created_at, id`,
     trainee_id,
     id,
@@ -68,19 +78,33 @@ export function listSessionsBefore(reading: Reading, { id, trainee_id, date, cre
 /** A trainee's sessions, oldest first; second looks and what others judged are left out. */
 export function listSessionsOf(reading: Reading, traineeId: string): SessionRow[] {
   const sql = `SELECT * FROM session WHERE trainee_id = ? AND second_look_of IS NULL AND read_only = 0
-    ORDER BY date, created_at, id`;
+    AND removed_at IS NULL ORDER BY date, created_at, id`;
   return all<SessionRow>(reading, sql, traineeId);
 }
 
-/** The ids of every session of a trainee. */
+const mostPlaces = 100;
+
+/** A trainee's own sessions that clips can be moved into, the newest first, at most a hundred. */
+export function listPlaces(reading: Reading, traineeId: string): SessionRow[] {
+  const sql = `SELECT * FROM session WHERE trainee_id = ? AND second_look_of IS NULL AND read_only = 0
+    AND removed_at IS NULL ORDER BY date DESC, created_at DESC, id DESC LIMIT ?`;
+  return all<SessionRow>(reading, sql, traineeId, mostPlaces);
+}
+
+/** The ids of every session of a trainee, those in the bin too. */
 export function listSessionIdsOf(reading: Reading, traineeId: string): string[] {
   return all<{ id: string }>(reading, 'SELECT id FROM session WHERE trainee_id = ?', traineeId).map(({ id }) => id);
 }
 
 /** The newest second look at a session. */
 export function findSecondLook(reading: Reading, sessionId: string): SessionRow | undefined {
-  const sql = 'SELECT * FROM session WHERE second_look_of = ? ORDER BY created_at DESC, id LIMIT 1';
-  return first<SessionRow>(reading, sql, sessionId);
+  return listSecondLooks(reading, sessionId).find((look) => look.removed_at === null);
+}
+
+/** Every second look at a session, those in the bin too; the newest first. */
+export function listSecondLooks(reading: Reading, sessionId: string): SessionRow[] {
+  const sql = 'SELECT * FROM session WHERE second_look_of = ? ORDER BY created_at DESC, id';
+  return all<SessionRow>(reading, sql, sessionId);
 }
 
 /** Removes a session with its exercises, jobs and history. Throws `conflict` when it holds a clip. */
@@ -98,7 +122,9 @@ export type Position = { readonly clipId: string; readonly frame: number };
 
 /** The position remembered for a session, or null. */
 export function readPosition(reading: Reading, sessionId: string): Position | null {
-  const sql = 'SELECT clip_id AS clipId, frame FROM place WHERE session_id = ?';
+  const sql = `SELECT place.clip_id AS clipId, place.frame FROM place JOIN clip ON clip.id = place.clip_id
+    JOIN entry ON entry.id = clip.entry_id WHERE place.session_id = ? AND entry.session_id = place.session_id
+    AND clip.removed_at IS NULL AND entry.removed_at IS NULL`;
   return first<Position>(reading, sql, sessionId) ?? null;
 }
 

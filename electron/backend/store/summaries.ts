@@ -51,15 +51,28 @@ type SummaryRow = {
   readonly clips_left: number;
   readonly due: number;
   readonly judging_sha256: string;
+  readonly archived: number;
 };
 
 const columns = `session.id, session.trainee_id, trainee.name AS trainee_name, session.title, session.date,
   session.created_at, session.second_look_of, session.read_only, session.rubric_version, session_summary.exercises,
   session_summary.clips, session_summary.flags, session_summary.mark, session_summary.score, session_summary.provisional,
   session_summary.by_hand, session_summary.coverage, session_summary.state, session_summary.came_at, session_summary.measured,
-  session_summary.clips_left, session_summary.due, session_summary.judging_sha256`;
+  session_summary.clips_left, session_summary.due, session_summary.judging_sha256,
+  session_summary.archived`;
 const itsSession = `CROSS JOIN session ON session.id = session_summary.session_id
   JOIN trainee ON trainee.id = session.trainee_id`;
+
+/** Takes the summary of a session away that lies in the bin: it is on no list then. */
+export function removeSummary(writing: Writing, sessionId: string): void {
+  run(writing, 'DELETE FROM session_summary WHERE session_id = ?', sessionId);
+}
+
+/** The trainee under whom a session's summary is kept; undefined without one. */
+export function traineeOfSummary(reading: Reading, sessionId: string): string | undefined {
+  const sql = 'SELECT trainee_id FROM session_summary WHERE session_id = ?';
+  return first<{ trainee_id: string }>(reading, sql, sessionId)?.trainee_id;
+}
 
 /** Writes a session's summary, from within the transaction that changed the session; what it would hand over is unknown then. */
 export function writeSummary(writing: Writing, sessionId: string, kept: KeptSummary): void {
@@ -67,11 +80,15 @@ export function writeSummary(writing: Writing, sessionId: string, kept: KeptSumm
     writing,
     `INSERT OR REPLACE INTO session_summary (session_id, trainee_id, date, created_at, second_look, read_only, exercises,
          clips, flags, mark, score, provisional, by_hand, coverage, unfinished, last_act, rubric_version, judging_sha256,
-         content_sha256, state, came_at, measured, clips_left, due)
-       SELECT id, trainee_id, date, created_at, second_look_of IS NOT NULL, read_only, ?, ?, ?, ?, ?, ?, ?, ?, ?,
-         (SELECT coalesce(max(act.id), 0) FROM act WHERE act.session_id = session.id), rubric_version, ?, NULL,
-         ?, ?, ?, ?, CASE WHEN second_look_of IS NOT NULL OR read_only = 1 THEN 0 ELSE ? END
-       FROM session WHERE id = ?`,
+         content_sha256, state, came_at, measured, clips_left, due, archived)
+       SELECT session.id, trainee_id, date, session.created_at, second_look_of IS NOT NULL, read_only,
+         ?, ?, ?, ?, ?, ?, ?, ?, ?,
+         (SELECT max(coalesce((SELECT max(act.id) FROM act WHERE act.session_id = session.id), 0),
+            coalesce((SELECT max(act_also.act_id) FROM act_also WHERE act_also.session_id = session.id), 0))),
+         rubric_version, ?, NULL, ?, ?, ?, ?,
+         CASE WHEN second_look_of IS NOT NULL OR read_only = 1 OR archived_at IS NOT NULL THEN 0 ELSE ? END,
+         archived_at IS NOT NULL
+       FROM session JOIN trainee ON trainee.id = session.trainee_id WHERE session.id = ?`,
     JSON.stringify(kept.exercises),
     kept.clips,
     kept.flags,
@@ -157,7 +174,7 @@ export function readSummaryPage(
 const nothingToDo = (
   secondLook: 0 | 1,
 ): string => `SELECT ${columns} FROM session_summary INDEXED BY session_summary_done ${itsSession}
-  WHERE session_summary.second_look = ${secondLook} AND session_summary.due = 0
+  WHERE session_summary.second_look = ${secondLook} AND session_summary.archived = 0 AND session_summary.due = 0
     AND (session_summary.date, session_summary.created_at, session_summary.session_id) < (?, ?, ?)
   ORDER BY session_summary.date DESC, session_summary.created_at DESC, session_summary.session_id DESC
   LIMIT ?`;
@@ -176,6 +193,7 @@ const lists: Readonly<Record<SummaryList, string>> = {
   secondLooks: nothingToDo(1),
   graded: `SELECT ${columns} FROM session_summary INDEXED BY session_summary_graded ${itsSession}
     WHERE session_summary.mark <> '' AND session_summary.second_look = 0 AND session_summary.read_only = 0
+      AND session_summary.archived = 0
       AND (session_summary.date, session_summary.created_at, session_summary.session_id) < (?, ?, ?)
     ORDER BY session_summary.date DESC, session_summary.created_at DESC, session_summary.session_id DESC LIMIT ?`,
 };
@@ -245,6 +263,7 @@ function summaryOf(reading: Reading, folder: LibraryFolder, row: SummaryRow): Se
     date: row.date,
     secondLookOf: row.second_look_of,
     readOnly: row.read_only === 1,
+    archived: row.archived === 1,
     ...kept,
     exercises: [...exercises],
     posterClipIds: posterClips(reading, folder, row.id),

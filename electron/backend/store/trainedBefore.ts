@@ -1,5 +1,6 @@
 import { type TrainedEntry, type TrainedSession, weekDays, within } from '../../../engine/programme/week.ts';
-import { all, type Reading } from './connection.ts';
+import { listClips } from './clips.ts';
+import type { Reading } from './connection.ts';
 import { listEntries, planOf } from './entries.ts';
 import { listSessionsBefore, type SessionRow } from './sessions.ts';
 
@@ -23,7 +24,7 @@ function trainedEntries(reading: Reading, sessionId: string): TrainedEntry[] {
       exercise: row.exercise,
       ...(plan && { plan }),
       ...(row.sets_done !== null && { setsDone: row.sets_done }),
-      clips: all<{ id: string }>(reading, 'SELECT id FROM clip WHERE entry_id = ?', row.id).map(({ id }) => id),
+      clips: listClips(reading, row.id).map(({ id }) => id),
     };
   });
 }

@@ -12,6 +12,10 @@ export type TraineeRow = Row &
     readonly created_at: string;
     /** How the trainee wants to be named in what leaves the desk. */
     readonly names: NameMode;
+    /** What the coach notes for themselves. */
+    readonly notes: string;
+    /** Since when they are off the desk; null = they are on it. */
+    readonly archived_at: string | null;
   };
 
 /** One trainee. Throws `not-found`. */

@@ -47,7 +47,7 @@ const sum = (numbers: readonly number[]): number => numbers.reduce((total, each)
 
 /** Compares each kept summary with one computed anew; one sentence for all that differ. */
 export function verifySummaries({ reading }: Library, judging: JudgingData): string[] {
-  const ids = all<{ id: string }>(reading, 'SELECT id FROM session').map(({ id }) => id);
+  const ids = all<{ id: string }>(reading, 'SELECT id FROM session WHERE removed_at IS NULL').map(({ id }) => id);
   const wrong = ids.filter((id) => {
     const fresh = freshSummary(reading, id, judging);
     const kept = readKeptSummary(reading, id);

@@ -3,8 +3,8 @@ import { afterEachAct } from '../store/acts.ts';
 import { placeAnew } from '../store/arrivals.ts';
 import { inTransaction } from '../store/connection.ts';
 import type { Library } from '../store/library.ts';
-import { findSession } from '../store/sessions.ts';
-import { forgetContents, listStale, writeSummary } from '../store/summaries.ts';
+import { findSessionAnywhere } from '../store/sessions.ts';
+import { forgetContents, listStale, removeSummary, traineeOfSummary, writeSummary } from '../store/summaries.ts';
 import { freshSummary } from './freshSummary.ts';
 
 /**
@@ -13,8 +13,12 @@ import { freshSummary } from './freshSummary.ts';
  */
 export function keepSummaries({ writing }: Library, judging: JudgingData): void {
   afterEachAct(writing, (sessionId) => {
-    writeSummary(writing, sessionId, freshSummary(writing, sessionId, judging));
-    forgetContents(writing, findSession(writing, sessionId).trainee_id);
+    const { trainee_id: traineeId, removed_at: removedAt } = findSessionAnywhere(writing, sessionId);
+    // The letters of both tell of the sessions before them.
+    forgetContents(writing, traineeOfSummary(writing, sessionId) ?? traineeId);
+    if (removedAt === null) writeSummary(writing, sessionId, freshSummary(writing, sessionId, judging));
+    else removeSummary(writing, sessionId);
+    forgetContents(writing, traineeId);
     placeAnew(writing, sessionId);
   });
 }

@@ -1,3 +1,4 @@
+import { clipMenu, entryMenu } from '../../commands/arrangingCommands.ts';
 import type { Command } from '../../commands/command.ts';
 import { nextToDo } from '../../commands/nightCommands.ts';
 import { handOver, historyCommands, letter } from '../../commands/sessionCommands.ts';
@@ -36,6 +37,8 @@ export const reviewCommands: readonly Command<ReviewContext>[] = [
   ...lookingCommands,
   ...arrangingCommands,
   ...clipCommands,
+  ...clipMenu,
+  ...entryMenu,
   nextToDo,
   ...historyCommands,
   letter,

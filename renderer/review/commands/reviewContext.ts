@@ -2,6 +2,7 @@ import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Clip, Entry } from '../../../engine/review/review.ts';
+import type { ArrangingContext } from '../../commands/arrangingCommands.ts';
 import { type Availability, available, unavailable } from '../../commands/command.ts';
 import type { NightContext } from '../../commands/nightCommands.ts';
 import type { HistoryContext, SessionContext } from '../../commands/sessionCommands.ts';
@@ -28,6 +29,7 @@ export type OnStage = {
 export type ReviewContext = SessionContext &
   NightContext &
   HistoryContext &
+  ArrangingContext &
   PlayingContext & {
     readonly sessionId: string;
     /** null until the session has been read. */

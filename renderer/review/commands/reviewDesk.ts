@@ -99,6 +99,11 @@ export function createReviewDesk(sessionId: string, focus: ReviewContext['focus'
     get stage() {
       return onStage(context.data);
     },
+    get atHand() {
+      const { data, stage, readOnly } = context;
+      if (data === null || stage === null) return null;
+      return { kind: 'clip' as const, clip: stage.clip, entry: stage.entry, review: data.review, sessionId, readOnly };
+    },
     get player() {
       return held.getState().player;
     },

@@ -75,6 +75,8 @@ it('answers for things that are not there, whichever request names them', async 
   };
   const filled: Readonly<Record<string, unknown>> = {
     ...gone,
+    into: 'gone',
+    title: 'Legs',
     criterion: 'depth',
     severity: 'adjust',
     reps: 'set',
@@ -113,6 +115,7 @@ it('answers for things that are not there, whichever request names them', async 
     cuts: [1],
   };
   const own: Partial<Record<RequestName, Readonly<Record<string, unknown>>>> = {
+    'clips.move': { to: { kind: 'exercise', exercise: 'back-squat' } },
     'measures.clearClicks': { what: 'disc' },
   };
   for (const name of names) {

@@ -5,6 +5,7 @@ import { ask } from './workbench.ts';
 
 const number = fc.nat({ max: 420 });
 const criterion = fc.constantFrom('depth', 'eccentricTempo', 'barPath', 'spinePosition');
+const exercise = fc.constantFrom('back-squat', 'leg-press', 'front-squat', 'romanian-deadlift');
 const severity = fc.constantFrom('keep', 'prefer', 'adjust', 'correct', 'stop');
 /** Which of the reps (or clips, or flags) that are there; the rest of a division picks one. */
 const pick = fc.nat({ max: 50 });
@@ -46,6 +47,10 @@ export const step = fc.oneof(
   },
   { weight: 1, arbitrary: fc.record({ do: fc.constant('equip'), place: fc.constantFrom('home', 'fullGym', null) }) },
   { weight: 2, arbitrary: fc.record({ do: fc.constant('takeOut'), clip: pick }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('bringBack'), which: pick }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('judgeAs'), exercise, entry: pick }) },
+  { weight: 2, arbitrary: fc.record({ do: fc.constant('clipAs'), exercise, clip: pick }) },
+  { weight: 2, arbitrary: fc.record({ do: fc.constant('shift'), clip: pick, entry: pick, before: pick }) },
   {
     weight: 4,
     arbitrary: fc.record({
@@ -66,6 +71,18 @@ export const step = fc.oneof(
   },
 );
 export type Step = typeof step extends fc.Arbitrary<infer T> ? T : never;
+
+/** One random thing that concerns two sessions at once, or a session as a whole. */
+export const stepBetween = fc.oneof(
+  { weight: 4, arbitrary: fc.record({ do: fc.constant('moveClip'), clip: pick }) },
+  { weight: 2, arbitrary: fc.record({ do: fc.constant('moveEntry'), entry: pick }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('mergeEntries'), entry: pick, into: pick }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('removeEntry'), entry: pick }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('removeSession') }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('merge') }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('bringBack'), which: pick }) },
+);
+export type StepBetween = typeof stepBetween extends fc.Arbitrary<infer T> ? T : never;
 
 /** Being refused is part of the game; breaking is not. */
 async function settle(asked: Promise<Reply<unknown>>): Promise<void> {
@@ -101,10 +118,14 @@ async function changeLetter(
 
 /** Does one step on whatever is there; refused steps are part of the game. */
 export async function take(backend: Backend, sessionId: string, one: Step): Promise<void> {
-  const { review } = await ask(backend, 'review.get', { sessionId });
+  const reply = await backend.ask('review.get', { sessionId });
+  // It may lie in the bin, or hold nothing any more.
+  if (!reply.ok) return;
+  const { review } = reply.value;
   const [entry] = review.entries;
-  if (!entry) throw new Error('The session lost its entry.');
-  const clip = 'clip' in one ? entry.clips[one.clip % Math.max(1, entry.clips.length)] : entry.clips[0];
+  if (!entry) return;
+  const clips = review.entries.flatMap((each) => each.clips);
+  const clip = 'clip' in one ? clips[one.clip % Math.max(1, clips.length)] : clips[0];
   const clipId = clip?.id ?? 'none';
   const reps = (n: number) => (n % 3 === 0 ? ('set' as const) : [(n % Math.max(1, clip?.reps.length ?? 0)) + 1]);
   const flagId = 'flag' in one ? (entry.flags[one.flag % Math.max(1, entry.flags.length)]?.id ?? 'none') : 'none';
@@ -147,5 +168,55 @@ export async function take(backend: Backend, sessionId: string, one: Step): Prom
       return settle(changeLetter(backend, sessionId, one));
     case 'takeOut':
       return settle(backend.ask('clips.remove', { clipId }));
+    case 'bringBack':
+      return bringBack(backend, one.which);
+    case 'judgeAs': {
+      const { id } = review.entries[one.entry % review.entries.length] ?? entry;
+      return settle(backend.ask('entries.update', { entryId: id, exercise: one.exercise }));
+    }
+    case 'clipAs':
+      return settle(backend.ask('clips.move', { clipId, to: { kind: 'exercise', exercise: one.exercise } }));
+    case 'shift': {
+      const into = review.entries[one.entry % review.entries.length] ?? entry;
+      const before = into.clips[one.before % (into.clips.length + 1)]?.id ?? null;
+      return settle(backend.ask('clips.move', { clipId, to: { kind: 'entry', entryId: into.id, before } }));
+    }
+  }
+}
+
+async function bringBack(backend: Backend, which: number): Promise<void> {
+  const binned = await ask(backend, 'bin.list', {});
+  const item = binned[which % Math.max(1, binned.length)];
+  if (item) return settle(backend.ask('bin.restore', { kind: item.kind, id: item.id }));
+}
+
+/** Does one step that concerns a session and another one, on whatever is there. */
+export async function takeBetween(
+  backend: Backend,
+  [sessionId, otherId]: readonly [string, string],
+  one: StepBetween,
+): Promise<void> {
+  const reply = await backend.ask('review.get', { sessionId });
+  const entries = reply.ok ? reply.value.review.entries : [];
+  const clips = entries.flatMap((each) => each.clips);
+  const clipId = ('clip' in one ? clips[one.clip % Math.max(1, clips.length)]?.id : undefined) ?? 'none';
+  const entryId = ('entry' in one ? entries[one.entry % Math.max(1, entries.length)]?.id : undefined) ?? 'none';
+  switch (one.do) {
+    case 'moveClip':
+      return settle(backend.ask('clips.move', { clipId, to: { kind: 'session', sessionId: otherId } }));
+    case 'moveEntry':
+      return settle(backend.ask('entries.move', { entryId, sessionId: otherId }));
+    case 'mergeEntries': {
+      const into = entries[one.into % Math.max(1, entries.length)]?.id ?? 'none';
+      return settle(backend.ask('entries.merge', { entryId, into }));
+    }
+    case 'removeEntry':
+      return settle(backend.ask('entries.remove', { entryId }));
+    case 'removeSession':
+      return settle(backend.ask('sessions.remove', { sessionId }));
+    case 'merge':
+      return settle(backend.ask('sessions.merge', { sessionId, into: otherId }));
+    case 'bringBack':
+      return bringBack(backend, one.which);
   }
 }

@@ -17,6 +17,7 @@ export const summaryOf = (change: Partial<SessionSummary> = {}): SessionSummary 
   byHand: false,
   secondLookOf: null,
   readOnly: false,
+  archived: false,
   coverage: 1,
   state: 'judged',
   cameAt: '2026-03-05T08:00:00.000Z',
@@ -34,5 +35,7 @@ export const traineeOf = (change: Partial<NamedTrainee> = {}): NamedTrainee => (
   units: 'kg',
   minor: false,
   names: 'full',
+  notes: '',
+  archived: false,
   ...change,
 });

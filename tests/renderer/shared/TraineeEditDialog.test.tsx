@@ -4,8 +4,9 @@ import { userEvent } from '@testing-library/user-event';
 import { expect, it, vi } from 'vitest';
 import { TraineeEditDialog } from '../../../renderer/shared/TraineeEditDialog.tsx';
 import { changed, fakeRackside } from '../harness/fakeRackside.ts';
+import { traineeOf } from '../harness/summaries.ts';
 
-const mira = { id: 't1', name: 'Mira Holt', goal: 'growth', experience: 'new', units: 'kg', minor: false } as const;
+const mira = traineeOf({ goal: 'growth', experience: 'new', notes: 'Hates split squats.' });
 
 it('changes what a trainee trains with and in which units, and keeps the rest', async () => {
   const page = fakeRackside({ 'trainees.update': () => changed });
@@ -16,7 +17,16 @@ it('changes what a trainee trains with and in which units, and keeps the rest', 
   await user.selectOptions(screen.getByRole('combobox', { name: 'Equipment' }), 'In the park, with bars');
   await user.click(screen.getByRole('button', { name: 'Save' }));
   expect(page.askedFor('trainees.update')).toEqual([
-    { traineeId: 't1', goal: 'growth', experience: 'new', units: 'lb', minor: false, equipment: 'park' },
+    {
+      traineeId: 't1',
+      name: 'Mira Holt',
+      goal: 'growth',
+      experience: 'new',
+      units: 'lb',
+      minor: false,
+      equipment: 'park',
+      notes: mira.notes,
+    },
   ]);
   expect(onSaved).toHaveBeenCalledOnce();
   expect(onClose).toHaveBeenCalledOnce();

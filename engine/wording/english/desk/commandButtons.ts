@@ -46,6 +46,20 @@ export const commandButtons = {
   bringIn: 'Bring all in',
   addFiles: 'Add files',
   addFolder: 'Add a folder',
+  rename: 'Rename…',
+  moveTo: 'Move to…',
+  mergeWith: 'Merge…',
+  removeIt: 'Remove',
+  clipExercise: 'Change this clip’s exercise…',
+  clipEarlier: 'Earlier',
+  clipLater: 'Later',
+  entryEarlier: 'Exercise earlier',
+  entryLater: 'Exercise later',
+  moveEntry: 'Move exercise to…',
+  removeEntry: 'Remove exercise',
+  parked: 'Parked',
+  openTrainees: 'Trainees',
+  openBin: 'Bin',
 } as const;
 
 export type CommandButtonId = keyof typeof commandButtons;

@@ -5,6 +5,7 @@ export const commandGroups = {
   measuring: 'Measuring',
   picture: 'Picture',
   anywhere: 'Anywhere',
+  arranging: 'Sessions and clips',
 } as const;
 
 export type CommandGroupId = keyof typeof commandGroups;

@@ -96,6 +96,20 @@ export const commands = {
   bringIn: 'Bring in all clips that are ready',
   addFiles: 'Add files to the inbox',
   addFolder: 'Add a folder of clips to the inbox',
+  rename: 'Rename the session or clip…',
+  moveTo: 'Move the session or clip…',
+  mergeWith: 'Merge with another of the same kind…',
+  removeIt: 'Remove the session or clip',
+  clipExercise: 'Change the exercise of this clip alone…',
+  clipEarlier: 'Move the clip one place earlier',
+  clipLater: 'Move the clip one place later',
+  entryEarlier: 'Move the exercise one place earlier',
+  entryLater: 'Move the exercise one place later',
+  moveEntry: 'Move the exercise to another session…',
+  removeEntry: 'Remove the exercise with its clips',
+  parked: 'Show parked flags and ticks',
+  openTrainees: 'Show the trainees',
+  openBin: 'Show the bin',
 } as const;
 
 export type CommandId = keyof typeof commands;

@@ -44,6 +44,12 @@ export const reasons = {
   letterNotShown: 'Show the letter as it is now first.',
   noGrade: 'There is no grade to hand over yet: judge more of the scorecard first.',
   nothingReady: 'No clip is ready to be brought in: choose what is missing first.',
+  nothingAtHand: 'No session is chosen: go to its row first.',
+  noOtherEntry: 'No other entry of this exercise is in the session.',
+  firstOfExercise: 'This is the first clip of its exercise.',
+  lastOfExercise: 'This is the last clip of its exercise.',
+  firstExercise: 'This is the first exercise of the session.',
+  lastExercise: 'This is the last exercise of the session.',
 } as const;
 
 export type ReasonId = keyof typeof reasons;

@@ -64,6 +64,26 @@ export const trainee = {
 
   cautions: 'Cautions',
   cautionsThatApply: 'Cautions that apply',
+
+  all: 'Trainees',
+  listTitle: '{voice, select, self {About me} other {Trainees}}',
+  name: '{voice, select, self {My name} other {Name}}',
+  notes: '{voice, select, self {Notes to myself} other {Your notes}}',
+  notesStay: 'They never leave this computer.',
+  archived: 'Archived',
+  archivedWords: 'Off the desk and out of every list to choose from. Their sessions are kept.',
+  archive: 'Archive',
+  archiveOf: 'Archive: {name}',
+  bringBack: 'Bring back',
+  bringBackOf: 'Bring back: {name}',
+  editOf: 'Edit: {name}',
+  editShort: 'Edit',
+  openHistory: 'History',
+  openHistoryOf: 'History: {name}',
+  add: 'Add trainee',
+  details: 'Details',
+  acts: 'Actions',
+  noTrainees: 'There are no trainees yet.',
 } as const;
 
 export type TraineeMessageId = keyof typeof trainee;

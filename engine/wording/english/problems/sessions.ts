@@ -19,7 +19,6 @@ export const sessions = {
   clipElsewhere: 'This clip belongs to another session, so your place was not remembered.',
   noExerciseNamed: 'No clip was added, because it is not known which exercise the clips show; choose one.',
   exerciseUnknown: 'The exercise library has no “{exercise}”, so nothing was changed.',
-  exerciseUnfit: 'Some flags or ticks on {former} don’t apply to {next}, so nothing was changed; remove them first.',
   fixedParagraph:
     'Cautions and the closing line stay as they are, so nothing was changed. Add your words in another paragraph.',
   noParagraph: 'The letter no longer has this paragraph, so nothing was changed.',
@@ -40,4 +39,13 @@ export const sessions = {
   noSuchClip: 'The session has no such clip, so nothing was written; choose one of its own.',
   nothingToUndo: 'There is nothing to undo in this session.',
   nothingToRedo: 'There is nothing to redo in this session.',
+  otherSessionChanged:
+    'This also changed the session “{title}” of {date}, where something was done since, so nothing was changed; undo or redo that there first.',
+  nothingToUndoAtDesk: 'No session was removed, moved, merged or renamed here that undo could take back.',
+  secondLookStays: 'A second look keeps the clips and the trainee of its first session, so nothing was moved.',
+  mergeElsewhere:
+    'These two stand in different sessions, so they were not merged; move one to the other’s session first.',
+  mergeOtherExercise: 'These are not two entries of one exercise, so they were not merged.',
+  mergeOtherDay: 'These are not two sessions of one trainee and day, so they were not merged; change the date first.',
+  notesTooLongToMerge: 'The notes of both sessions together are too long, so they were not merged; shorten one first.',
 } as const;

@@ -6,4 +6,5 @@ export const commandGroups: Readonly<Record<CommandGroupId, string>> = {
   measuring: 'Messen',
   picture: 'Bild',
   anywhere: 'Überall',
+  arranging: 'Einheiten und Clips',
 };

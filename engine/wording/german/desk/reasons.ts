@@ -48,4 +48,10 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
   letterNotShown: 'Zeig zuerst den Brief, wie er jetzt ist.',
   noGrade: 'Noch gibt es keine Note zum Übergeben: Beurteile erst mehr von der Wertungskarte.',
   nothingReady: 'Kein Clip ist bereit: Erst auswählen, was noch fehlt.',
+  nothingAtHand: 'Es ist keine Einheit gewählt: Geh erst in ihre Zeile.',
+  noOtherEntry: 'In der Einheit steht kein zweiter Eintrag dieser Übung.',
+  firstOfExercise: 'Das ist der erste Clip der Übung.',
+  lastOfExercise: 'Das ist der letzte Clip der Übung.',
+  firstExercise: 'Das ist die erste Übung der Einheit.',
+  lastExercise: 'Das ist die letzte Übung der Einheit.',
 };

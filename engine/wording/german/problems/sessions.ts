@@ -20,8 +20,6 @@ export const sessions = {
   clipElsewhere: 'Dieser Clip gehört zu einer anderen Einheit, die Stelle wurde nicht gespeichert.',
   noExerciseNamed: 'Gib an, welche Übung die Clips zeigen. Es wurde keiner hinzugefügt.',
   exerciseUnknown: 'Die Übungsbibliothek kennt „{exercise}“ nicht, es wurde nichts geändert.',
-  exerciseUnfit:
-    'Einige Bemerkungen oder Haken zu „{former}“ passen nicht zu „{next}“, es wurde nichts geändert. Entferne sie zuerst.',
   fixedParagraph:
     'Die Hinweise zur Vorsicht und die Schlusszeile bleiben, wie sie sind, es wurde nichts geändert. Schreib in einen anderen Absatz.',
   noParagraph: 'Diesen Absatz gibt es im Brief nicht mehr, es wurde nichts geändert.',
@@ -44,4 +42,17 @@ export const sessions = {
   noSuchClip: 'Diesen Clip gibt es in der Einheit nicht, es wurde nichts geschrieben. Wähl einen ihrer Clips.',
   nothingToUndo: 'In dieser Einheit gibt es nichts rückgängig zu machen.',
   nothingToRedo: 'In dieser Einheit gibt es nichts wiederherzustellen.',
+  otherSessionChanged:
+    'Das hat auch die Einheit „{title}“ vom {date} geändert, und dort ist seither etwas passiert. Es wurde nichts geändert; mach das erst dort rückgängig oder stell es wieder her.',
+  nothingToUndoAtDesk:
+    'Hier wurde keine Einheit entfernt, verschoben, zusammengelegt oder umbenannt, die sich zurückholen ließe.',
+  secondLookStays:
+    'Eine Zweitbewertung behält die Clips und den Athleten ihrer ersten Einheit. Es wurde nichts verschoben.',
+  mergeElsewhere:
+    'Die beiden stehen in verschiedenen Einheiten und wurden nicht zusammengelegt. Verschieb erst eine in die andere Einheit.',
+  mergeOtherExercise: 'Das sind nicht zwei Einträge derselben Übung, sie wurden nicht zusammengelegt.',
+  mergeOtherDay:
+    'Das sind nicht zwei Einheiten desselben Athleten und Tages, sie wurden nicht zusammengelegt. Ändere erst das Datum.',
+  notesTooLongToMerge:
+    'Die Notizen beider Einheiten sind zusammen zu lang, sie wurden nicht zusammengelegt. Kürze erst eine.',
 } as const satisfies Readonly<Record<keyof typeof english, string>>;

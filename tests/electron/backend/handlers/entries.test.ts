@@ -60,17 +60,44 @@ it('removes an exercise with its clips and flags in one act, and undo brings all
   expect(dump(folder)).toBe(before);
 });
 
-it('changes to an exercise that is judged alike, and refuses one that its flags mean nothing for', async () => {
+it('parks what means nothing for another exercise, and brings it back with the first one', async () => {
+  const folder = temporaryFolder();
+  const backend = await newLibrary(folder);
+  const { sessionId, entryId, clipId } = await sessionWithClips(backend);
+  const flag = { clipId, severity: 'adjust', reps: 'set', frame: 9 } as const;
+  await ask(backend, 'flags.add', { ...flag, criterion: 'barPath' });
+  await ask(backend, 'flags.add', { ...flag, criterion: 'depth' });
+  await ask(backend, 'ticks.set', { clipId, criterion: 'barPath', reps: 'set', fine: true });
+  const judgedSquat = dump(folder);
+  const judged = async () => {
+    const { review } = await ask(backend, 'review.get', { sessionId });
+    const { flags, ticks } = await ask(backend, 'parked.get', { sessionId });
+    return {
+      counting: [...(review.entries[0]?.flags ?? []), ...(review.entries[0]?.ticks ?? [])].map((one) => one.criterion),
+      parked: [...flags, ...ticks].map((one) => one.criterion),
+    };
+  };
+  // A sled on rails has no bar path to judge.
+  await ask(backend, 'entries.update', { entryId, exercise: 'leg-press' });
+  expect(await judged()).toEqual({ counting: ['depth'], parked: ['barPath', 'barPath'] });
+  // By way of a third exercise, too: what counts depends on the exercise alone.
+  await ask(backend, 'entries.update', { entryId, exercise: 'front-squat' });
+  expect(await judged()).toEqual({ counting: ['barPath', 'depth', 'barPath'], parked: [] });
+  await ask(backend, 'entries.update', { entryId, exercise: 'back-squat' });
+  expect(dump(folder)).toBe(judgedSquat);
+});
+
+it('discards what is parked for good where a person says so, and undo brings it back parked', async () => {
   const backend = await newLibrary();
   const { sessionId, entryId, clipId } = await sessionWithClips(backend);
-  const flag = { clipId, criterion: 'barPath', severity: 'adjust', reps: 'set', frame: 9 } as const;
-  await ask(backend, 'flags.add', flag);
-  await ask(backend, 'entries.update', { entryId, exercise: 'front-squat' });
-  // A sled on rails has no bar path to judge.
-  const problem = await refusal(backend, 'entries.update', { entryId, exercise: 'leg-press' });
-  expect(problem.code).toBe('conflict');
-  const { review } = await ask(backend, 'review.get', { sessionId });
-  expect(review.entries[0]?.exercise).toBe('front-squat');
+  await ask(backend, 'flags.add', { clipId, criterion: 'barPath', severity: 'adjust', reps: 'set', frame: 9 });
+  await ask(backend, 'entries.update', { entryId, exercise: 'leg-press' });
+  await ask(backend, 'parked.discard', { clipId });
+  expect(await ask(backend, 'parked.get', { sessionId })).toEqual({ flags: [], ticks: [] });
+  await ask(backend, 'history.undo', { sessionId });
+  expect((await ask(backend, 'parked.get', { sessionId })).flags).toMatchObject([
+    { clip: clipId, criterion: 'barPath' },
+  ]);
 });
 
 it('refuses an exercise that the library does not hold', async () => {
