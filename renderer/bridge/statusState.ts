@@ -44,8 +44,7 @@ export const statusState = create<StatusState>()((set) => ({
   say: (done, offer) => set({ done, offer: offer ?? null }),
   hold: (held) => set({ held }),
   refuse: (notice) => set({ notice, refused: true, done: '', offer: null }),
-  forgetLast: () =>
-    set(({ refused }) => ({ done: '', offer: null, ...(refused && { notice: '', refused: false }) })),
+  forgetLast: () => set(({ refused }) => ({ done: '', offer: null, ...(refused && { notice: '', refused: false }) })),
   dismiss: () => set({ notice: '', refused: false }),
   saveBegan: () => set((state) => ({ openSaves: state.openSaves + 1, saving: 'saving', offer: null })),
   saveEnded: (how) =>

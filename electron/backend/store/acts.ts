@@ -254,7 +254,7 @@ export function undoAtDesk(writing: Writing): { readonly sessionIds: readonly st
     const act = first<ActRow & { session_id: string }>(
       writing,
       `SELECT id, name, session_id FROM act INDEXED BY act_desk
-       WHERE at_desk = 1 AND state = 'done' AND undoable = 1 ORDER BY id DESC LIMIT 1`,
+       WHERE at_desk = 1 AND state = 'done' AND undoable = 1 AND id > 0 ORDER BY id DESC LIMIT 1`,
     );
     if (act === undefined) throw new ProblemError('conflict', 'nothingToUndoAtDesk');
     if (nextOf(writing, 'undo', act.session_id)?.id !== act.id) throw otherSessionChanged(writing, act.session_id);

@@ -6,6 +6,7 @@ import { Field } from '../../base/fields.tsx';
 import { mutate } from '../../bridge/mutate.ts';
 import { catalogueState } from '../../state/catalogueState.ts';
 import { sayArranging } from '../../words/sayArranging.ts';
+import { leaveClip } from './leaveClip.ts';
 import { PlaceFields } from './PlaceFields.tsx';
 import { usePlaces } from './usePlaces.ts';
 
@@ -29,7 +30,10 @@ export function MoveClipDialog({ clip, entry, sessionId, onClose }: MoveClipDial
     if (place === undefined) return;
     const to: Params<'clips.move'>['to'] =
       entryId === '' ? { kind: 'session', sessionId: place.sessionId } : { kind: 'entry', entryId };
-    if ((await mutate('clips.move', { clipId: clip.id, to })) !== null) onClose();
+    const leave = leaveClip(clip.id);
+    if ((await mutate('clips.move', { clipId: clip.id, to })) === null) return;
+    if (place.sessionId !== sessionId) leave();
+    onClose();
   };
   return (
     <FormDialog

@@ -4,8 +4,10 @@ import { day } from '../../base/figures.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { statusState } from '../../bridge/statusState.ts';
 import { catalogueState } from '../../state/catalogueState.ts';
+import { reviewState } from '../../state/reviewState.ts';
 import { sayArranging } from '../../words/sayArranging.ts';
 import { sayActionName } from '../sayActionName.ts';
+import { leaveClip } from './leaveClip.ts';
 
 /** Says in the status line what lies in the bin now, and offers to bring it back. */
 function offerBack(sentence: string, undo: () => Promise<unknown>): void {
@@ -14,8 +16,14 @@ function offerBack(sentence: string, undo: () => Promise<unknown>): void {
 
 /** Puts a clip into the bin. */
 export async function removeClip(sessionId: string, clip: Clip): Promise<void> {
+  const leave = leaveClip(clip.id);
   if ((await mutate('clips.remove', { clipId: clip.id })) === null) return;
-  offerBack(sayArranging('clipRemoved', { clip: clip.name }), () => mutate('history.undo', { sessionId }));
+  leave();
+  offerBack(sayArranging('clipRemoved', { clip: clip.name }), async () => {
+    if ((await mutate('history.undo', { sessionId })) === null) return;
+    await reviewState.getState().refresh();
+    reviewState.getState().show({ clipId: clip.id, frame: 0 });
+  });
 }
 
 /** Puts an exercise with its clips into the bin. */

@@ -1,5 +1,6 @@
 import type { Scenario } from '../harness/scenario.ts';
 import { accessibility } from './accessibility.ts';
+import { arranging } from './arranging.ts';
 import { compare } from './compare.ts';
 import { covers } from './covers.ts';
 import { firstStart } from './firstStart.ts';
@@ -42,6 +43,7 @@ export const scenarios: readonly Scenario[] = [
   handover,
   secondLook,
   layout,
+  arranging,
   look,
   accessibility,
   security,

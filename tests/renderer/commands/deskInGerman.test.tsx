@@ -93,7 +93,7 @@ describe('the panels of a German desk', () => {
       within(sheet)
         .getAllByRole('heading', { level: 3 })
         .map(({ textContent }) => textContent),
-    ).toEqual([...['Wertungskarte', 'Wiederholungen', 'Messen', 'Bild', 'Überall']]);
+    ).toEqual([...['Wertungskarte', 'Wiederholungen', 'Messen', 'Bild', 'Einheiten und Clips', 'Überall']]);
     expect(within(sheet).getByRole('button', { name: 'Taste ändern für: Rückgängig' })).toBeTruthy();
   });
 

@@ -106,7 +106,7 @@ export const commands: Readonly<Record<CommandId, string>> = {
   clipLater: 'Clip einen Platz nach hinten',
   entryEarlier: 'Übung einen Platz nach vorn',
   entryLater: 'Übung einen Platz nach hinten',
-  moveEntry: 'Übung in eine andere Einheit verschieben …',
+  moveEntry: 'Übung in andere Einheit verschieben …',
   removeEntry: 'Übung mit ihren Clips entfernen',
   parked: 'Geparkte Bemerkungen und Haken zeigen',
   openTrainees: 'Athleten zeigen',
