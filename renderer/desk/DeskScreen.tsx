@@ -14,6 +14,7 @@ import { inboxState } from '../state/inboxState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
 import { libraryState } from '../state/libraryState.ts';
 import { useIsSelfReview, useMyself } from '../state/mine.ts';
+import { goToNextDue } from '../state/night.ts';
 import { screenState } from '../state/screenState.ts';
 import { sayDesk } from '../words/sayDesk.ts';
 import { SessionAddDialog } from './AddDialogs.tsx';

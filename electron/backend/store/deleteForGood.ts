@@ -64,7 +64,13 @@ function forgetInHistory(writing: Writing, gone: readonly Gone[]): void {
   );
   for (const actId of touching) {
     for (const sessionId of sessionsOfAct(writing, actId)) sealHistory(writing, sessionId, actId);
-    run(writing, 'DELETE FROM act_change WHERE act_id = ?', actId);
+    // Which rows it changed stays: whether a session changed since it was sent is told by that.
+    run(
+      writing,
+      `UPDATE act_change SET before = CASE WHEN before IS NOT NULL THEN '{}' END,
+         after = CASE WHEN after IS NOT NULL THEN '{}' END WHERE act_id = ?`,
+      actId,
+    );
   }
 }
 

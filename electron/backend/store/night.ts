@@ -4,12 +4,12 @@ import { all, first, type Reading, run, type Writing } from './connection.ts';
 export type Standing = { readonly standingActs: number; readonly newestAct: number };
 
 const itsStanding = `SELECT count(*) AS standingActs, coalesce(max(act.id), 0) AS newestAct FROM act
-  WHERE act.session_id = ? AND act.state = 'done'
+  WHERE (act.session_id = ? OR act.id IN (SELECT act_id FROM act_also WHERE session_id = ?)) AND act.state = 'done'
     AND EXISTS (SELECT 1 FROM act_change WHERE act_change.act_id = act.id)`;
 
 /** How a session stands now. */
 export function readStanding(reading: Reading, sessionId: string): Standing {
-  return first<Standing>(reading, itsStanding, sessionId) ?? { standingActs: 0, newestAct: 0 };
+  return first<Standing>(reading, itsStanding, sessionId, sessionId) ?? { standingActs: 0, newestAct: 0 };
 }
 
 /** Notes that a session was sent as it stood; the summary has to be derived anew after that. */
@@ -46,7 +46,7 @@ export function readCameAt(reading: Reading, sessionId: string): string {
 /** How many clips of a session show footage that was measured. */
 export function countMeasuredClips(reading: Reading, sessionId: string): number {
   const sql = `SELECT count(*) AS clips FROM entry JOIN clip ON clip.entry_id = entry.id
-    WHERE entry.session_id = ?
+    WHERE entry.session_id = ? AND clip.removed_at IS NULL AND entry.removed_at IS NULL
       AND EXISTS (SELECT 1 FROM recording WHERE recording.footage_id = clip.footage_id AND recording.what = 'joints')`;
   return first<{ clips: number }>(reading, sql, sessionId)?.clips ?? 0;
 }

@@ -40,6 +40,7 @@ export const arranging: Scenario = {
     const restart = async () => {
       await app.close();
       app = await bench.launch(folder);
+      await app.page.getByRole('heading', { name: 'Desk' }).waitFor();
     };
     const menuOf = async (name: string | RegExp, line: string) => {
       await app.page.getByRole('button', { name }).click();
@@ -123,7 +124,8 @@ export const arranging: Scenario = {
       await menuOf('More for Back squat', 'Remove exercise');
       await until('nothing left', async () => (await shown(sessionId)).length === 0);
       await restart();
-      await openReview(app, sessionId);
+      await app.page.locator(`tr[data-session="${sessionId}"] .row-button`).click();
+      await app.page.getByText('This session has no clips yet. Import some to begin.').waitFor();
       await app.page.keyboard.press('Control+z');
       await until('all as it was', async () => same(await shown(sessionId), before));
     });

@@ -107,7 +107,7 @@ describe('a clip', () => {
     await ask(backend, 'clips.move', { clipId: hingeId, to: { kind: 'session', sessionId: otherId } });
     stop();
     expect(new Set(told)).toEqual(new Set([sessionId, otherId]));
-    const { sessions } = await ask(backend, 'desk.sessions', { list: 'desk' });
+    const { sessions } = await ask(backend, 'desk.sessions', { list: 'due' });
     expect(Object.fromEntries(sessions.map(({ id, clips }) => [id, clips]))).toEqual({ [sessionId]: 1, [otherId]: 1 });
   });
 });

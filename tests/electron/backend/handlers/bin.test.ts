@@ -21,7 +21,7 @@ import {
 } from '../workbench.ts';
 
 const deskIds = async (backend: Backend) =>
-  (await ask(backend, 'desk.sessions', { list: 'desk' })).sessions.map(({ id }) => id);
+  (await ask(backend, 'desk.sessions', { list: 'due' })).sessions.map(({ id }) => id);
 
 /** Makes what lies in the bin of a closed library look as if it had been removed so many days ago. */
 function age(folder: string, days: number): void {

@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { readMigrations } from '../../../../../electron/backend/store/migrations.ts';
 import { appFolder } from '../../workbench.ts';
 
-const version = 16;
+const version = 18;
 
 let database: Database.Database;
 
@@ -18,7 +18,8 @@ beforeEach(() => {
       VALUES ('t', 'Mira', 'growth', 'new', 'kg', 0, 'then');
     INSERT INTO session (id, trainee_id, title, date, notes, pain_note, created_at)
       VALUES ('s', 't', 'Legs', '2026-03-04', '', '', 'then');
-    INSERT INTO session_summary VALUES
+    INSERT INTO session_summary (session_id, trainee_id, date, created_at, second_look, read_only, exercises, clips, flags,
+      mark, score, provisional, by_hand, coverage, unfinished, last_act, rubric_version, judging_sha256, content_sha256) VALUES
       ('s', 't', '2026-03-04', 'then', 0, 0, '[]', 0, 0, '', NULL, 0, 0, 0, 1, 1, 1, '', NULL);
     INSERT INTO entry (id, session_id, ordinal, exercise) VALUES ('e', 's', 1, 'back-squat');
     INSERT INTO clip (id, entry_id, ordinal, name, real_time_factor) VALUES ('c', 'e', 1, 'Set 1', 1);
