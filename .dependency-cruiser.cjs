@@ -31,7 +31,19 @@ const floors = {
     ['state'],
     ['drafts', 'grade', 'shared', 'importing'],
     ['commands', 'player'],
-    ['firstStart', 'desk', 'review', 'letter', 'handover', 'compare', 'agreement', 'trainee', 'trainees', 'bin', 'inbox'],
+    [
+      'firstStart',
+      'desk',
+      'review',
+      'letter',
+      'handover',
+      'compare',
+      'agreement',
+      'trainee',
+      'trainees',
+      'bin',
+      'inbox',
+    ],
   ],
 };
 
@@ -117,7 +129,9 @@ module.exports = {
       name: 'screens-do-not-import-each-other',
       comment: 'What two screens share lives in a room below them.',
       severity: 'error',
-      from: { path: '^renderer/(agreement|bin|compare|desk|firstStart|handover|inbox|letter|review|trainee|trainees)/' },
+      from: {
+        path: '^renderer/(agreement|bin|compare|desk|firstStart|handover|inbox|letter|review|trainee|trainees)/',
+      },
       to: {
         path: '^renderer/(agreement|bin|compare|desk|firstStart|handover|inbox|letter|review|trainee|trainees)/',
         pathNot: '^renderer/$1/',

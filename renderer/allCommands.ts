@@ -1,7 +1,7 @@
 import type { CommandFace } from './commands/command.ts';
 import { everywhereCommands } from './commands/everywhereCommands.ts';
-import { inboxCommands } from './inbox/inboxCommands.ts';
 import { deskCommands } from './desk/deskCommands.ts';
+import { inboxCommands } from './inbox/inboxCommands.ts';
 import { letterCommands } from './letter/letterCommands.ts';
 import { playingCommands } from './player/playingCommands.ts';
 import { reviewCommands } from './review/commands/reviewCommands.ts';

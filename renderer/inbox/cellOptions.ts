@@ -12,7 +12,8 @@ import type { ChoiceColumn } from './inboxColumns.ts';
 
 /** What the choices are made of. */
 export type OptionSource = {
-  readonly trainees: readonly Trainee[];
+  /** Those who are archived are no choice. */
+  readonly trainees: readonly (Trainee & { readonly archived?: boolean })[];
   readonly sessions: readonly InboxSession[];
   readonly catalogue: SearchedCatalogue;
   /** The files that the choice is for. */
@@ -74,7 +75,7 @@ function matching(options: readonly PickerOption[], typed: string): readonly Pic
 
 function traineeOptions({ trainees, files }: OptionSource, typed: string): readonly PickerOption[] {
   const known = matching(
-    trainees.map(({ id, name }) => ({ value: id, name })),
+    trainees.filter(({ archived }) => archived !== true).map(({ id, name }) => ({ value: id, name })),
     typed,
   );
   const folders = files.flatMap(({ folder }) => folder.split(/[\\/]/).at(-1) ?? []);

@@ -50,7 +50,14 @@ export const bringIn: Handler<'inbox.bringIn'> = (context, { clips }) => {
 };
 
 /** As a coach knows nobody yet: what can be said of everybody. */
-const usual = { goal: 'growth', experience: 'experienced', units: 'kg', minor: false, names: 'full' } as const;
+const usual = {
+  goal: 'growth',
+  experience: 'experienced',
+  units: 'kg',
+  minor: false,
+  names: 'full',
+  notes: '',
+} as const;
 
 function ownerOf(context: Context, { trainee }: Placed, added: Map<string, string>): string {
   if (trainee.kind === 'known') return trainee.traineeId;

@@ -80,6 +80,8 @@ export function isFootageFree(reading: Reading, footageId: string): boolean {
     ({ table, column }) => first(reading, `SELECT 1 FROM ${table} WHERE ${column} = ?`, footageId) !== undefined,
   );
   if (isPointedAt) return false;
+  const inInbox = 'SELECT 1 FROM arrival WHERE footage_id = ? AND placed = 0 AND removed_at IS NULL';
+  if (first(reading, inInbox, footageId) !== undefined) return false;
   const remembered = first(
     reading,
     `SELECT 1 FROM act_change JOIN act ON act.id = act_change.act_id

@@ -43,6 +43,8 @@ function deleteBinned(writing: Writing, kind: Binned, id: string): void {
       id,
     );
   }
+  // A file whose clip is gone for good was thrown away: it doesn't lie in the inbox again.
+  run(writing, `DELETE FROM arrival WHERE clip_id IN (SELECT clip.id FROM clip WHERE ${clipsIn[kind]})`, id);
   deleteForGood(writing, kind, id);
   for (const { id: footageId } of footage) if (footageId !== null) removeIfFree(writing, footageId);
 }
