@@ -1,7 +1,7 @@
 import type * as v from 'valibot';
-import { cameraRequests } from './cameras.ts';
 import { arrangingRequests } from './arranging.ts';
 import { binRequests } from './bin.ts';
+import { cameraRequests } from './cameras.ts';
 import { clipRequests, clipWindowRequests } from './clips.ts';
 import { comparingRequests } from './comparing.ts';
 import { coverRequests } from './covers.ts';

@@ -1,9 +1,6 @@
 import type { RequestName } from '../../contract/requests.ts';
 import { listActs, redoAct, undoAct } from './acts.ts';
 import { compareSessionsOfLibrary, compareWithFile } from './agreement.ts';
-import { bringIn } from './bringIn.ts';
-import { pairCameras, partCameras } from './cameras.ts';
-import { copyFlag } from './copyFlag.ts';
 import {
   getPlaces,
   mergeEntries,
@@ -14,7 +11,10 @@ import {
   renameSession,
 } from './arranging.ts';
 import { listBinned, removeClip, removeEntry, removeSession, restoreBinned, undoDesk } from './bin.ts';
+import { bringIn } from './bringIn.ts';
+import { pairCameras, partCameras } from './cameras.ts';
 import { getFrameTable, importClips, listAlike, resolveMedia, updateClip } from './clips.ts';
+import { copyFlag } from './copyFlag.ts';
 import { addCover, placeCover, removeCover, removeCoverPlace, updateCover } from './covers.ts';
 import { getDeskSession, listDeskSessions, listDeskTrainees } from './desk.ts';
 import { previewDocument, writeDocument } from './documents.ts';

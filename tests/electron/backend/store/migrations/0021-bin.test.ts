@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { readMigrations } from '../../../../../electron/backend/store/migrations.ts';
 import { appFolder } from '../../workbench.ts';
 
-const version = 19;
+const version = 21;
 
 let database: Database.Database;
 
