@@ -20,6 +20,8 @@ const mira = {
   units: 'kg',
   minor: false,
   names: 'full',
+  notes: '',
+  archived: false,
 } as const;
 
 const fileOf = (number: number, more: Partial<InboxFile> = {}): InboxFile => ({
