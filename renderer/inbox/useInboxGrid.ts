@@ -15,6 +15,7 @@ export function useInboxGrid(files: readonly InboxFile[], columns: readonly Inbo
   const [editing, setEditing] = useState<Editing | null>(null);
   const shape = useRef<Shape>({ ids: [], columns });
   const table = useRef<HTMLTableElement>(null);
+  const hadCursor = useRef(false);
 
   useEffect(() => {
     const ids = files.map(({ arrivalId }) => arrivalId);
@@ -27,11 +28,18 @@ export function useInboxGrid(files: readonly InboxFile[], columns: readonly Inbo
     if (cursor === null || editing !== null) return;
     const active = document.activeElement;
     const isFree = active === document.body || active === null || table.current?.contains(active) === true;
-    // A dialog, or a button that was pressed, keeps the focus it has.
-    if (isFree) table.current?.querySelector<HTMLElement>(`[data-cell="${cursor.id} ${cursor.column}"]`)?.focus();
+    // The button that took the first clips in gives the focus to them; later, a button that was pressed keeps it.
+    const isFirst = !hadCursor.current && active?.closest('dialog') === null;
+    hadCursor.current = true;
+    if (isFree || isFirst)
+      table.current?.querySelector<HTMLElement>(`[data-cell="${cursor.id} ${cursor.column}"]`)?.focus();
   }, [cursor, editing]);
 
-  const onToggle = useCallback((id: string): void => setGrid((now) => toggled(now, id)), []);
+  const onToggle = useCallback(
+    (id: string): void =>
+      setGrid((now) => ({ ...toggled(now, id), cursor: { id, column: now.cursor?.column ?? 'exercise' } })),
+    [],
+  );
   const onCell = useCallback((event: React.MouseEvent, id: string, column: InboxColumn): void => {
     const at: Cursor = { id, column };
     if (event.shiftKey) setGrid((now) => rangeTo(now, shape.current, at));

@@ -210,7 +210,7 @@ export const flagHere: Flagging = {
 export const copyFlagTo: Flagging = {
   ...shared,
   ...named('copyFlagTo'),
-  keys: ['V'],
+  keys: ['Mod+Shift+V'],
   when: hasFlag,
   run: (context) => {
     const flag = selectedFlag(context);
