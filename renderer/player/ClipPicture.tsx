@@ -37,7 +37,7 @@ export function ClipPicture({ clip, video, canvas, onLoaded, onTrouble }: ClipPi
   );
 }
 
-type ClipPlayerOptions = Pick<PlayerOptions, 'onView' | 'onPlaying' | 'onTrouble'> & {
+type ClipPlayerOptions = Pick<PlayerOptions, 'within' | 'onView' | 'onPlaying' | 'onTrouble'> & {
   readonly clipId: string;
   readonly video: HTMLVideoElement;
   /** Lies over the video and shows the frames it can't. */

@@ -15,6 +15,8 @@ export type PlayerView = {
 export type PlayerOptions = {
   readonly video: VideoLike;
   readonly times: ClipTimes;
+  /** The frames that can be shown: those of the clip's section; all of them without it. */
+  readonly within?: Loop | undefined;
   readonly still: StillPicture;
   readonly later: Later;
   /** What plays backwards. */
@@ -50,7 +52,9 @@ export type Player = {
 /** The only code that moves a video: playing, looping, and exact steps through the frame table. */
 export function createPlayer(options: PlayerOptions): Player {
   const { video, times, later, still, onView, onPlaying, onTrouble } = options;
-  const lastFrame = times.count - 1;
+  const lastFrame = Math.min(options.within?.last ?? times.count - 1, times.count - 1);
+  const firstFrame = Math.min(Math.max(0, options.within?.first ?? 0), Math.max(0, lastFrame));
+  const inside = (frame: number): number => Math.min(Math.max(firstFrame, Math.trunc(frame)), Math.max(0, lastFrame));
   let view: PlayerView = { frame: 0, settled: false, picture: 'video' };
   let playing: 'no' | 'forwards' | 'backwards' = 'no';
   let speed = 1;
@@ -78,8 +82,8 @@ export function createPlayer(options: PlayerOptions): Player {
       if (playing !== 'forwards') return;
       const frame = times.frameShownAt(mediaTime);
       startedAt = null;
-      show({ frame, settled: false, picture: 'video' });
-      if (loop !== null && frame >= loop.last) video.currentTime = times.seekSeconds(loop.first);
+      show({ frame: Math.min(frame, Math.max(0, lastFrame)), settled: false, picture: 'video' });
+      if (loop !== null && frame >= within(loop).last) video.currentTime = times.seekSeconds(within(loop).first);
       // Playing past the last frame ends the video, and seeks after that may show a stale frame.
       else if (frame >= lastFrame) return pause();
       watch();
@@ -96,6 +100,12 @@ export function createPlayer(options: PlayerOptions): Player {
     onEnd: () => pause(),
   });
 
+  /** A loop as far as it lies in what can be shown; all of that without one. */
+  const within = (frames: Loop | null): Loop =>
+    frames === null
+      ? { first: firstFrame, last: lastFrame }
+      : { first: inside(frames.first), last: inside(frames.last) };
+
   function begin(direction: 'forwards' | 'backwards'): void {
     playing = direction;
     onPlaying(direction);
@@ -105,19 +115,19 @@ export function createPlayer(options: PlayerOptions): Player {
     if (playing === 'backwards' || times.count === 0) return;
     if (playing === 'forwards') pause();
     const from = seeker.heading() ?? view.frame;
-    const range = loop ?? { first: 0, last: lastFrame };
-    const inside = from > range.first && from <= range.last;
+    const range = within(loop);
+    const isInside = from > range.first && from <= range.last;
     seeker.moved();
     begin('backwards');
-    reverse.start(inside ? from : range.last, speed, range.first);
+    reverse.start(isInside ? from : range.last, speed, range.first);
   }
 
   function play(): void {
     if (playing === 'forwards' || times.count === 0) return;
     if (playing === 'backwards') pause();
     const from = seeker.heading() ?? view.frame;
-    const range = loop ?? { first: 0, last: lastFrame };
-    const outside = loop !== null && (from < range.first || from > range.last);
+    const range = within(loop);
+    const outside = from < range.first || from > range.last;
     const start = outside || from >= range.last ? range.first : from;
     seeker.moved();
     startedAt = start;
@@ -150,12 +160,12 @@ export function createPlayer(options: PlayerOptions): Player {
       pause();
       return;
     }
-    video.currentTime = times.seekSeconds(loop.first);
+    video.currentTime = times.seekSeconds(within(loop).first);
     video.play().catch(() => pause());
   }
 
   function seekTo(frame: number): void {
-    const clamped = Math.min(Math.max(0, Math.trunc(frame)), Math.max(0, lastFrame));
+    const clamped = inside(frame);
     if (playing === 'backwards') pause();
     if (playing === 'forwards') video.currentTime = times.seekSeconds(clamped);
     else seeker.seekTo(clamped);
@@ -174,7 +184,7 @@ export function createPlayer(options: PlayerOptions): Player {
       if (playing !== 'no') pause();
       const heading = seeker.heading();
       if (key === 'held' && heading !== null) return;
-      seeker.seekTo((heading ?? view.frame) + frames);
+      seeker.seekTo(inside((heading ?? view.frame) + frames));
     },
     setSpeed: (next) => {
       speed = next;

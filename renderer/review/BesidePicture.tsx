@@ -12,11 +12,13 @@ import { sayReviewHead } from '../words/sayReviewHead.ts';
 import { CardPanel } from './CardPanel.tsx';
 import { panel as panelCommand, showPanel } from './commands/measuring.ts';
 import { CoverPanel } from './covers/CoverPanel.tsx';
+import { FramingPanel } from './framing/FramingPanel.tsx';
 import { useRoomForBoth } from './layout/useRoomForBoth.ts';
 import { MeasuresPanel } from './measures/MeasuresPanel.tsx';
 import { EntryBar } from './session/EntryBar.tsx';
 import { ParkedLine } from './session/ParkedLine.tsx';
 import { SetUpPanel } from './setUp/SetUpPanel.tsx';
+import { framingState } from './state/framingState.ts';
 import { panelState } from './state/panelState.ts';
 import { coverState, setUpState } from './state/pictureTools.ts';
 
@@ -40,7 +42,8 @@ export function BesidePicture(props: BesidePictureProps) {
   const covering = coverState((state) => state.covering === 'on');
   const measured = measuresState((state) => state.clipId === clip.id && state.measures?.measurement != null);
   const both = useRoomForBoth() && measured;
-  const free = !settingUp && !covering;
+  const framing = framingState((state) => state.framing === 'on');
+  const free = !settingUp && !covering && !framing;
   return (
     <>
       <div className="review-top">
@@ -54,6 +57,9 @@ export function BesidePicture(props: BesidePictureProps) {
       <div className="review-panels" data-both={both}>
         {settingUp && media !== undefined && <SetUpPanel media={media} />}
         {covering && media !== undefined && tables !== null && <CoverPanel media={media} table={tables.table} />}
+        {framing && media !== undefined && tables !== null && (
+          <FramingPanel clip={clip} media={media} table={tables.table} />
+        )}
         {free && (both || panel === 'card') && (
           <CardPanel
             sessionId={props.sessionId}

@@ -1,5 +1,7 @@
 import { useEffect, useRef } from 'react';
+import { useShallow } from 'zustand/react/shallow';
 import type { ClipMedia } from '../../electron/contract/clips.ts';
+import { seenPart, seenSize } from '../../engine/framing/picturePlaces.ts';
 import type { Clip } from '../../engine/review/review.ts';
 import type { FrameTable } from '../../engine/time/frameTable.ts';
 import type { ClipTables } from '../state/clipState.ts';
@@ -8,11 +10,15 @@ import { CoverMarks } from './covers/CoverMarks.tsx';
 import { usePointerCovers } from './covers/usePointerCovers.ts';
 import { DrawingMarks } from './drawings/DrawingMarks.tsx';
 import { usePointerDrawing } from './drawings/usePointerDrawing.ts';
+import { CropMark } from './framing/CropMark.tsx';
+import { usePointerCrop } from './framing/usePointerCrop.ts';
 import { MeasureLayers } from './layers/MeasureLayers.tsx';
 import { pictureScale } from './model/pictureGeometry.ts';
+import { shownFraming } from './model/shownFraming.ts';
 import { SetUpMarks } from './setUp/SetUpMarks.tsx';
 import { usePointerSetUp } from './setUp/usePointerSetUp.ts';
 import { Stage } from './stage/Stage.tsx';
+import { framingState, stopFraming } from './state/framingState.ts';
 import {
   coverState,
   drawingState,
@@ -41,7 +47,11 @@ type PictureLayersProps = { readonly clip: Clip; readonly media: ClipMedia; read
 function PictureLayers({ clip, media, table }: PictureLayersProps) {
   const layer = useRef<SVGSVGElement>(null);
   const { width, height } = media;
-  const scale = zoomState(({ stage, zoom }) => pictureScale(stage, { width, height }) * zoom.scale);
+  const framing = framingState(useShallow((now) => shownFraming(clip, now)));
+  const { mirrored } = framing;
+  const seen = seenSize(seenPart(media, framing));
+  const scale = zoomState(({ stage, zoom }) => pictureScale(stage, seen) * zoom.scale);
+  const isFraming = framingState((state) => state.framing === 'on');
   const drawing = drawingState((state) => state.drawing);
   const tool = drawingState((state) => state.tool);
   const settingUp = setUpState((state) => state.settingUp);
@@ -51,12 +61,14 @@ function PictureLayers({ clip, media, table }: PictureLayersProps) {
       stopDrawing();
       stopSettingUp();
       stopCovering();
+      stopFraming();
     },
     [],
   );
-  usePointerDrawing(layer, { width, height });
-  usePointerSetUp(layer, { width, height });
-  usePointerCovers(layer, { width, height });
+  usePointerDrawing(layer, { width, height, mirrored });
+  usePointerSetUp(layer, { width, height, mirrored });
+  usePointerCovers(layer, { width, height, mirrored });
+  usePointerCrop(layer, { width, height, mirrored });
   const unit = scale > 0 ? 1 / scale : 1;
   return (
     // biome-ignore lint/a11y/useSemanticElements: an SVG holds its own coordinates, which a fieldset can't.
@@ -72,11 +84,13 @@ function PictureLayers({ clip, media, table }: PictureLayersProps) {
       data-tool={tool}
       data-setting-up={settingUp === 'on'}
       data-covering={covering === 'on'}
+      data-framing={isFraming}
     >
-      <CoverMarks media={media} />
-      <MeasureLayers media={media} />
+      <CoverMarks media={media} unit={unit} />
+      <MeasureLayers media={media} unit={unit} />
       <DrawingMarks clip={clip} table={table} unit={unit} />
       <SetUpMarks clipId={clip.id} unit={unit} />
+      <CropMark clip={clip} media={media} unit={unit} />
     </svg>
   );
 }

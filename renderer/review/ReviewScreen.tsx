@@ -24,6 +24,7 @@ import { ReviewGrid } from './layout/ReviewGrid.tsx';
 import type { Size } from './model/pictureGeometry.ts';
 import { ClipPicker } from './session/ClipPicker.tsx';
 import { ReviewHead, SessionDialog } from './session/ReviewHead.tsx';
+import { framingState } from './state/framingState.ts';
 import { layoutState, shapeOf } from './state/layoutState.ts';
 import { coverState, drawingState, setUpState } from './state/pictureTools.ts';
 import { useReviewLife } from './useReviewLife.ts';
@@ -70,6 +71,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
     setUpState((state) => state.settingUp === 'on'),
     coverState((state) => state.covering === 'on'),
     drawingState((state) => state.drawing === 'on'),
+    framingState((state) => state.framing === 'on'),
   ].includes(true);
   const asLarge = layoutState((state) => state.large);
   const secondLook = data !== null && data.secondLookOf !== null;

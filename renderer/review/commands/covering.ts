@@ -4,6 +4,7 @@ import { mutate } from '../../bridge/mutate.ts';
 import type { Command } from '../../commands/command.ts';
 import { named } from '../../commands/named.ts';
 import { reviewState } from '../../state/reviewState.ts';
+import { stopFraming } from '../state/framingState.ts';
 import { coverState, stopCovering, stopDrawing, stopSettingUp } from '../state/pictureTools.ts';
 import { goToFrame } from './moving.ts';
 import { isReadable, type ReviewContext } from './reviewContext.ts';
@@ -124,6 +125,7 @@ export const cover: Command<ReviewContext> = {
   when: isReadable,
   run: ({ player }) => {
     player?.pause();
+    stopFraming();
     stopDrawing();
     stopSettingUp();
     coverState.setState({ covering: 'on', focusNext: 'tools' });

@@ -4,6 +4,7 @@ import { mutate } from '../../bridge/mutate.ts';
 import type { Command } from '../../commands/command.ts';
 import { named } from '../../commands/named.ts';
 import { reviewState } from '../../state/reviewState.ts';
+import { stopFraming } from '../state/framingState.ts';
 import { type DrawTool, drawingState, stopCovering, stopDrawing, stopSettingUp } from '../state/pictureTools.ts';
 import { goToFrame } from './moving.ts';
 import { isReadable, type ReviewContext } from './reviewContext.ts';
@@ -122,6 +123,7 @@ export const draw: Command<ReviewContext> = {
   when: isReadable,
   run: ({ player }) => {
     player?.pause();
+    stopFraming();
     stopSettingUp();
     stopCovering();
     drawingState.setState({ drawing: 'on', focusNext: 'tools' });

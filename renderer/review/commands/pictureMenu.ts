@@ -1,9 +1,11 @@
 import type { StageMessageId } from '../../../engine/wording/english/desk/stage.ts';
 import type { Command } from '../../commands/command.ts';
+import { framingState } from '../state/framingState.ts';
 import { coverState, drawingState, setUpState } from '../state/pictureTools.ts';
 import { type Layer, layers, layersState } from '../state/viewState.ts';
 import { cover, leaveCovering } from './covering.ts';
 import { draw, leaveDrawing } from './drawing.ts';
+import { frame, leaveFraming, mirror, splitClip, trimEnd, trimStart, turnLeft, turnRight } from './framing.ts';
 import { closer, further, stripCloser, stripFurther, wholePicture } from './looking.ts';
 import { markEnd, markStart, markStretchedEnd, removeRep } from './markingReps.ts';
 import { layerCommands } from './measuring.ts';
@@ -38,6 +40,10 @@ export const pictureMenu: readonly MenuGroup[] = [
       { command: draw, isOn: () => drawingState.getState().drawing === 'on', whileOn: leaveDrawing },
       { command: cover, isOn: () => coverState.getState().covering === 'on', whileOn: leaveCovering },
       { command: setUp, isOn: () => setUpState.getState().settingUp === 'on', whileOn: leaveSettingUp },
+      { command: frame, isOn: () => framingState.getState().framing === 'on', whileOn: leaveFraming },
+      ...[turnLeft, turnRight].map((command) => ({ command })),
+      { command: mirror, isOn: ({ stage }) => stage?.clip.framing?.mirrored === true },
+      ...[trimStart, trimEnd, splitClip].map((command) => ({ command })),
     ],
   },
   { title: 'layers', lines: layers.map(layer) },

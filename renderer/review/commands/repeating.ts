@@ -1,3 +1,6 @@
+import { framesShown } from '../../../engine/framing/section.ts';
+import type { Clip } from '../../../engine/review/review.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { allOf, available, type Command, unavailable } from '../../commands/command.ts';
 import { named } from '../../commands/named.ts';
 import type { Loop } from '../../player/player.ts';
@@ -7,6 +10,12 @@ import { sayReasons } from '../../words/sayReasons.ts';
 import { playerState } from '../state/playerState.ts';
 import { isReadable, type ReviewContext } from './reviewContext.ts';
 
+/** The frames that a clip shows. */
+function wholeOf({ section }: Clip, table: FrameTable): Loop {
+  const { firstFrame, lastFrame } = framesShown(section, table);
+  return { first: firstFrame, last: lastFrame };
+}
+
 /** Frames of the cursor's rep, else of the rep on screen; of the whole clip where there is none. */
 function repLoop({ stage, cursor: { column } }: ReviewContext, frame: number): Loop | null {
   if (stage === null || stage.tables === null) return null;
@@ -14,7 +23,7 @@ function repLoop({ stage, cursor: { column } }: ReviewContext, frame: number): L
   const chosen = column?.clipId === stage.clip.id && column.rep !== 'set' ? column.rep : null;
   const rep = chosen ?? repAtFrame(stage.clip.reps, frame, table);
   const frames = rep === null ? null : repFrames(stage.clip.reps, rep, table);
-  return frames ?? { first: 0, last: table.ticks.length - 1 };
+  return frames ?? wholeOf(stage.clip, table);
 }
 
 /** Gives the player the frames to repeat: of the rep, or of the marked range. */
@@ -38,7 +47,7 @@ function markRange(context: ReviewContext, edge: 'first' | 'last'): void {
   if (player === null || stage === null || stage.tables === null) return;
   const frame = player.frame();
   const { range } = playback;
-  const own = range?.clipId === stage.clip.id ? range : { first: 0, last: stage.tables.table.ticks.length - 1 };
+  const own = range?.clipId === stage.clip.id ? range : wholeOf(stage.clip, stage.tables.table);
   const next =
     edge === 'first'
       ? { first: frame, last: Math.max(frame, own.last) }

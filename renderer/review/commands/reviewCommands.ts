@@ -7,6 +7,7 @@ import { arrangingCommands } from './arranging.ts';
 import { cover } from './covering.ts';
 import { draw } from './drawing.ts';
 import { flaggingCommands } from './flagging.ts';
+import { framingCommands } from './framing.ts';
 import { judgingCommands } from './judging.ts';
 import { leftToJudgeCommands } from './leftToJudge.ts';
 import { lookingCommands } from './looking.ts';
@@ -34,6 +35,7 @@ export const reviewCommands: readonly Command<ReviewContext>[] = [
   ...repeatingCommands,
   draw,
   cover,
+  ...framingCommands,
   ...lookingCommands,
   ...arrangingCommands,
   ...clipCommands,

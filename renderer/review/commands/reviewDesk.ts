@@ -8,6 +8,7 @@ import { measuresState, tablesState } from '../../state/clipState.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { jobsState } from '../../state/jobsState.ts';
 import { type ReviewData, reviewState } from '../../state/reviewState.ts';
+import { framingState } from '../state/framingState.ts';
 import { layoutState } from '../state/layoutState.ts';
 import { panelState, suggestionState } from '../state/panelState.ts';
 import { coverState, drawingState, setUpState } from '../state/pictureTools.ts';
@@ -53,6 +54,7 @@ const slices = [
   reviewState,
   tablesState,
   coverState,
+  framingState,
   cursorState,
   drawingState,
   layersState,

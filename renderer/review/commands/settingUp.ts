@@ -4,6 +4,7 @@ import { mutate } from '../../bridge/mutate.ts';
 import type { Command } from '../../commands/command.ts';
 import { named } from '../../commands/named.ts';
 import { measuresState } from '../../state/clipState.ts';
+import { stopFraming } from '../state/framingState.ts';
 import {
   pointsWanted,
   type SetUpTool,
@@ -109,6 +110,7 @@ export const setUp: Command<ReviewContext> = {
   when: isReadable,
   run: ({ player }) => {
     player?.pause();
+    stopFraming();
     stopDrawing();
     stopCovering();
     setUpState.setState({ settingUp: 'on', focusNext: 'tools' });

@@ -1,27 +1,24 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import { type Box, boxAt, type CoverLook } from '../../../engine/covers/cover.ts';
-import type { Point } from '../../../engine/review/drawings/drawing.ts';
 import { leaveCovering, removeCover, saveMovedCover, selectCover, showMovedBox } from '../commands/covering.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import { pictureScale, type Size } from '../model/pictureGeometry.ts';
+import { arrowSteps, asSeen } from '../model/arrows.ts';
+import type { Size } from '../model/pictureGeometry.ts';
 import { coverState } from '../state/pictureTools.ts';
 import { usePlayhead } from '../state/playerState.ts';
-import { zoomState } from '../state/viewState.ts';
 import { coverName, useClipCovers } from './clipCovers.ts';
 import { keyStepPx, movedBox, sizedBox } from './coverBoxes.ts';
 
 /** What is covered at the frame on screen, over the picture and in its pixels; fainter where nobody is covering now. */
-export function CoverMarks({ media }: { readonly media: ClipMedia }) {
+export function CoverMarks({ media, unit }: { readonly media: ClipMedia; readonly unit: number }) {
   const { clipId } = media;
   const covers = useClipCovers(clipId);
   const { covering, selectedId, open } = coverState();
-  const scale = zoomState(({ stage, zoom }) => pictureScale(stage, media) * zoom.scale);
   const [frame, setFrame] = useState(0);
   usePlayhead((now) => {
     if (covers.length > 0 && now.clipId === clipId && now.frame !== frame) setFrame(now.frame);
   });
-  const unit = scale > 0 ? 1 / scale : 1;
   return (
     <>
       {covers.map(({ coverId, cover, placed }, index) => {
@@ -64,13 +61,6 @@ type CoverMarkProps = {
   readonly selected: boolean;
 };
 
-const arrows: Readonly<Record<string, Point>> = {
-  ArrowLeft: { x: -1, y: 0 },
-  ArrowRight: { x: 1, y: 0 },
-  ArrowUp: { x: 0, y: -1 },
-  ArrowDown: { x: 0, y: 1 },
-};
-
 /** One cover; while covering, a box can be reached and moved by keys, and other keys step on from frame to frame. */
 function CoverMark({ coverId, name, box, look, unit, picture, hold, selected }: CoverMarkProps) {
   const context = useReview();
@@ -83,12 +73,17 @@ function CoverMark({ coverId, name, box, look, unit, picture, hold, selected }: 
   }, [wantsFocus]);
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.ctrlKey || event.metaKey || event.shiftKey) return;
-    const arrow = arrows[event.key];
+    const arrow = arrowSteps[event.key];
     if (arrow !== undefined) {
       context.player?.pause();
       const step = keyStepPx(picture);
       const by = { x: arrow.x * step, y: arrow.y * step };
-      showMovedBox(context, coverId, event.altKey ? sizedBox(box, by, picture) : movedBox(box, by, picture));
+      const mirrored = context.stage?.clip.framing?.mirrored === true;
+      showMovedBox(
+        context,
+        coverId,
+        event.altKey ? sizedBox(box, by, picture) : movedBox(box, asSeen(by, mirrored), picture),
+      );
     } else if (event.key === 'Enter' || event.key === ' ') selectCover(coverId);
     else if (event.key === 'Delete' || event.key === 'Backspace') void removeCover(coverId);
     else if (event.key === 'Escape') leaveCovering(context);

@@ -5,7 +5,7 @@ import { listenToPointer } from '../../base/listenToPointer.ts';
 import { addBox, boxOnScreen, coversOnStage, saveMovedCover, selectCover, showMovedBox } from '../commands/covering.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import type { ReviewContext } from '../commands/reviewContext.ts';
-import { pictureAt, pictureScale, type Size } from '../model/pictureGeometry.ts';
+import { pictureAt, pictureScale, type SeenPicture } from '../model/pictureGeometry.ts';
 import { coverState } from '../state/pictureTools.ts';
 import { boxHolds, boxThrough, draggedCorner, movedBox } from './coverBoxes.ts';
 
@@ -35,12 +35,15 @@ function grab(context: ReviewContext, at: Point, withinPx: number): Doing | null
 }
 
 /** Draws new covers and drags those that are there; listens on the layer itself, before the stage pans by the same drag. */
-export function usePointerCovers(layer: RefObject<SVGSVGElement | null>, { width, height }: Size): void {
+export function usePointerCovers(
+  layer: RefObject<SVGSVGElement | null>,
+  { width, height, mirrored = false }: SeenPicture,
+): void {
   const context = useReview();
   useEffect(() => {
     const element = layer.current;
     if (element === null) return;
-    const picture = { width, height };
+    const picture = { width, height, mirrored };
     let doing: Doing | null = null;
     const at = (event: PointerEvent): Point =>
       pictureAt({ x: event.clientX, y: event.clientY }, element.getBoundingClientRect(), picture);
@@ -92,5 +95,5 @@ export function usePointerCovers(layer: RefObject<SVGSVGElement | null>, { width
       stop();
       stopListening();
     };
-  }, [context, layer, width, height]);
+  }, [context, layer, width, height, mirrored]);
 }

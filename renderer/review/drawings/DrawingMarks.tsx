@@ -1,11 +1,12 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react';
-import { type Drawing, type Drawn, drawnOf, type Point, showsAt } from '../../../engine/review/drawings/drawing.ts';
+import { type Drawing, type Drawn, drawnOf, showsAt } from '../../../engine/review/drawings/drawing.ts';
 import { moveDrawn, movePoint } from '../../../engine/review/drawings/geometry.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { sayDrawings } from '../../words/sayDrawings.ts';
 import { leaveDrawing, removeDrawing, saveMovedDrawing, selectDrawing, writeWords } from '../commands/drawing.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
+import { arrowSteps, asSeen } from '../model/arrows.ts';
 import { drawingState } from '../state/pictureTools.ts';
 import { playhead } from '../state/playerState.ts';
 import { DrawnShape } from './DrawnShape.tsx';
@@ -74,13 +75,6 @@ type DrawingMarkProps = {
   readonly open: boolean;
 };
 
-const arrows: Readonly<Record<string, Point>> = {
-  ArrowLeft: { x: -1, y: 0 },
-  ArrowRight: { x: 1, y: 0 },
-  ArrowUp: { x: 0, y: -1 },
-  ArrowDown: { x: 0, y: 1 },
-};
-
 /** Puts a drawing into another shape on screen; it is saved when the key or the pointer is let go. */
 const show = (drawingId: string, drawn: Drawn): void => drawingState.setState({ open: { drawingId, drawn } });
 
@@ -101,8 +95,9 @@ function DrawingMark({ drawing, index, unit, selected, open }: DrawingMarkProps)
 
   const onKeyDown = (event: KeyboardEvent, point: number | null): void => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
-    const step = arrows[event.key];
-    if (step !== undefined) {
+    const arrow = arrowSteps[event.key];
+    if (arrow !== undefined) {
+      const step = asSeen(arrow, context.stage?.clip.framing?.mirrored === true);
       const by = event.shiftKey ? { x: step.x * 10, y: step.y * 10 } : step;
       const from = point === null ? undefined : drawn.points[point];
       if (point === null) show(drawing.id, moveDrawn(drawn, by));

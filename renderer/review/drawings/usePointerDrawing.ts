@@ -5,7 +5,7 @@ import { listenToPointer } from '../../base/listenToPointer.ts';
 import { addDrawn, drawingAt, drawingsOnStage, saveMovedDrawing } from '../commands/drawing.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import type { ReviewContext } from '../commands/reviewContext.ts';
-import { pictureAt, pictureScale, type Size } from '../model/pictureGeometry.ts';
+import { pictureAt, pictureScale, type SeenPicture } from '../model/pictureGeometry.ts';
 import { drawingState } from '../state/pictureTools.ts';
 import { type PointedShape, pointsNeeded, shapeThrough } from './shapes.ts';
 
@@ -52,13 +52,16 @@ function grab(context: ReviewContext, at: Point, withinPx: number, target: Event
 }
 
 /** Draws, selects and drags with the pointer; listens on the layer itself, before the stage pans by the same drag. */
-export function usePointerDrawing(layer: RefObject<SVGSVGElement | null>, { width, height }: Size): void {
+export function usePointerDrawing(
+  layer: RefObject<SVGSVGElement | null>,
+  { width, height, mirrored = false }: SeenPicture,
+): void {
   const context = useReview();
   useEffect(() => {
     const element = layer.current;
     if (element === null) return;
     let doing: Doing = nothing;
-    const picture = { width, height };
+    const picture = { width, height, mirrored };
     const at = (event: PointerEvent): Point =>
       pictureAt({ x: event.clientX, y: event.clientY }, element.getBoundingClientRect(), picture);
     const within = (px: number): number => px / pictureScale(element.getBoundingClientRect(), picture);
@@ -135,5 +138,5 @@ export function usePointerDrawing(layer: RefObject<SVGSVGElement | null>, { widt
       stop();
       stopListening();
     };
-  }, [context, layer, width, height]);
+  }, [context, layer, width, height, mirrored]);
 }

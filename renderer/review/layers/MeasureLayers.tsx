@@ -4,21 +4,18 @@ import { cameraOf } from '../../../engine/motion/camera/cameraPath.ts';
 import type { Recording } from '../../../engine/recording/recording.ts';
 import { measuresState } from '../../state/clipState.ts';
 import { sayLayers } from '../../words/sayLayers.ts';
-import { pictureScale } from '../model/pictureGeometry.ts';
 import { usePlayhead } from '../state/playerState.ts';
-import { useLayer, zoomState } from '../state/viewState.ts';
+import { useLayer } from '../state/viewState.ts';
 import { LayerGroup } from './LayerGroup.tsx';
 import { PathLayer } from './PathLayer.tsx';
 import { bodyAt, type DrawnBone, type Skeleton, skeletonOf } from './skeleton.ts';
 
 /** What measuring saw, over the picture in its pixels. */
-export function MeasureLayers({ media }: { readonly media: ClipMedia }) {
+export function MeasureLayers({ media, unit }: { readonly media: ClipMedia; readonly unit: number }) {
   const { clipId, measures, recording } = measuresState();
-  const scale = zoomState(({ stage, zoom }) => pictureScale(stage, media) * zoom.scale);
   const shows = { path: useLayer('path'), disc: useLayer('disc'), joints: useLayer('joints') };
   if (clipId !== media.clipId || measures === null || recording === null) return null;
   const { measurement } = measures;
-  const unit = scale > 0 ? 1 / scale : 1;
   return (
     <>
       {shows.joints && (

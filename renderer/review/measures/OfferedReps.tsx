@@ -1,3 +1,4 @@
+import { clockZeroUs } from '../../../engine/framing/section.ts';
 import type { RepMeasurement } from '../../../engine/motion/measurement.ts';
 import { sayDoubts, sayNotCounted } from '../../../engine/wording/sayOffered.ts';
 import { clock } from '../../base/figures.ts';
@@ -6,13 +7,14 @@ import { sayMeasures } from '../../words/sayMeasures.ts';
 import { addOfferedRep, goToSeconds } from '../commands/measuring.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 
-const clockOf = (seconds: number): string => clock(Math.round(seconds * 1_000_000));
-
 /** Movements that may be reps and were not counted, why not, and a button that counts each. */
 export function OfferedReps({ offered }: { readonly offered: readonly RepMeasurement[] }) {
   const context = useReview();
   if (offered.length === 0) return null;
   const { language } = deskLanguage.getState();
+  const { stage } = context;
+  const zeroUs = clockZeroUs(stage?.clip.section, stage?.tables?.table.timeBase);
+  const clockOf = (seconds: number): string => clock(Math.round(seconds * 1_000_000) - zeroUs);
   const heading = sayNotCounted(offered.length, language);
   return (
     <section className="offered-reps" aria-label={heading}>

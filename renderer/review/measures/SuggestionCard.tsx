@@ -3,10 +3,8 @@ import type { RepMeasurement } from '../../../engine/motion/measurement.ts';
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { Clip, Rep } from '../../../engine/review/review.ts';
 import { severities } from '../../../engine/rubric/rubric.ts';
-import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { sayMeasuring } from '../../../engine/wording/sayMeasuring.ts';
-import { clock } from '../../base/figures.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { KeyHint } from '../../commands/CommandButton.tsx';
 import { repFrames } from '../../player/repFrames.ts';
@@ -18,7 +16,7 @@ import { saySeverity } from '../../words/saySeverity.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { accept, acceptSuggestion, dismiss, dismissSuggestion, visitSuggestion } from '../commands/suggestions.ts';
 import { repsWords } from '../model/columns.ts';
-import { frameAtSeconds, secondsOfFrame } from '../model/moments.ts';
+import { clipClock, frameAtSeconds, secondsOfFrame } from '../model/moments.ts';
 import { suggestionState } from '../state/panelState.ts';
 
 type SuggestionCardProps = {
@@ -48,7 +46,7 @@ export function SuggestionCard({ suggestion, name, chosen, clip, measures, table
     hold();
     if (next.length > 0) suggestionState.setState({ reps: next });
   };
-  const time = clock(frameStartUs(table, frameAtSeconds(suggestion.atS, table)));
+  const time = clipClock(clip, table, frameAtSeconds(suggestion.atS, table));
   return (
     <article
       className="suggestion-card"

@@ -40,12 +40,16 @@ type Box = Size & { readonly left: number; readonly top: number };
 export const pictureScale = (box: Size, picture: Size): number =>
   Math.min(box.width / picture.width, box.height / picture.height);
 
+/** A picture as it lies on the screen: in a mirror, its left is on the right. */
+export type SeenPicture = Size & { readonly mirrored?: boolean };
+
 /** The point of the picture, in its pixels, under a point on screen; to a tenth of a pixel. */
-export function pictureAt(screen: Point, box: Box, picture: Size): Point {
+export function pictureAt(screen: Point, box: Box, picture: SeenPicture): Point {
   const scale = pictureScale(box, picture);
   const tenth = (value: number): number => Math.round(value * 10) / 10;
+  const right = (screen.x - box.left - box.width / 2) / scale;
   return {
-    x: tenth((screen.x - box.left - box.width / 2) / scale + picture.width / 2),
+    x: tenth((picture.mirrored ? -right : right) + picture.width / 2),
     y: tenth((screen.y - box.top - box.height / 2) / scale + picture.height / 2),
   };
 }

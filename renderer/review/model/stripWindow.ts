@@ -1,3 +1,4 @@
+import type { FrameRange } from '../../../engine/framing/section.ts';
 import { frameAtUs, frameEndUs, frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 
@@ -6,14 +7,14 @@ export type StripWindow = { readonly from: number; readonly to: number };
 
 export const wholeClip: StripWindow = { from: 0, to: 1 };
 
-/** The shortest part: a hundredth of the clip, or what the caller says. */
+/** The shortest part: a hundredth of the clip. */
 const shortest = 0.01;
 
 const clamp = (value: number, low: number, high: number): number => Math.min(Math.max(value, low), high);
 
-/** A window of a given length that begins at a share, kept inside the clip. */
-function windowFrom(from: number, length: number): StripWindow {
-  const held = clamp(from, 0, 1 - length);
+/** A window of a given length that begins at a share, kept inside what can be shown of the clip. */
+function windowFrom(from: number, length: number, { from: first, to: last }: StripWindow): StripWindow {
+  const held = clamp(from, first, Math.max(first, last - length));
   return { from: held, to: held + length };
 }
 
@@ -24,20 +25,26 @@ export const inWindow = ({ from, to }: StripWindow, share: number): number => (s
 export const shareAt = ({ from, to }: StripWindow, position: number): number => from + position * (to - from);
 
 /** Shows more or less of the clip; what lies at a position along the strip stays there. */
-export function zoomWindow(window: StripWindow, position: number, factor: number): StripWindow {
-  const length = clamp((window.to - window.from) / factor, shortest, 1);
-  return windowFrom(shareAt(window, position) - position * length, length);
+export function zoomWindow(
+  window: StripWindow,
+  position: number,
+  factor: number,
+  bounds: StripWindow = wholeClip,
+): StripWindow {
+  const all = bounds.to - bounds.from;
+  const length = clamp((window.to - window.from) / factor, shortest * all, all);
+  return windowFrom(shareAt(window, position) - position * length, length, bounds);
 }
 
 /** Moves the window along the clip, by a share of what it shows. */
-export const panWindow = (window: StripWindow, by: number): StripWindow =>
-  windowFrom(window.from + by * (window.to - window.from), window.to - window.from);
+export const panWindow = (window: StripWindow, by: number, bounds: StripWindow = wholeClip): StripWindow =>
+  windowFrom(window.from + by * (window.to - window.from), window.to - window.from, bounds);
 
 /** Moves the window so that a share of the clip shows a tenth inside it; unchanged where it shows already. */
-export function follow(window: StripWindow, share: number): StripWindow {
+export function follow(window: StripWindow, share: number, bounds: StripWindow = wholeClip): StripWindow {
   if (share >= window.from && share <= window.to) return window;
   const length = window.to - window.from;
-  return windowFrom(share < window.from ? share - length * 0.9 : share - length * 0.1, length);
+  return windowFrom(share < window.from ? share - length * 0.9 : share - length * 0.1, length, bounds);
 }
 
 /** From the first frame's time to the end of the last one. */
@@ -57,4 +64,11 @@ export function shareOfFrame(table: FrameTable, frame: number): number {
 export function frameAtShare(table: FrameTable, share: number): number {
   const { startUs, lengthUs } = span(table);
   return frameAtUs(table, Math.round(startUs + share * lengthUs));
+}
+
+/** The window of some frames, from the first's time to the end of the last. */
+export function windowOfFrames(table: FrameTable, { firstFrame, lastFrame }: FrameRange): StripWindow {
+  const last = table.ticks.length - 1;
+  if (firstFrame <= 0 && lastFrame >= last) return wholeClip;
+  return { from: shareOfFrame(table, firstFrame), to: lastFrame >= last ? 1 : shareOfFrame(table, lastFrame + 1) };
 }

@@ -6,18 +6,12 @@ import { saySetUp } from '../../words/saySetUp.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { setPoints, stepBackInSetUp } from '../commands/settingUp.ts';
 import { LayerGroup } from '../layers/LayerGroup.tsx';
+import { arrowSteps, asSeen } from '../model/arrows.ts';
 import { setUpState } from '../state/pictureTools.ts';
 import { usePlayhead } from '../state/playerState.ts';
 import { setUpPointName } from './setUpTools.ts';
 
 type SetUpMarksProps = { readonly clipId: string; readonly unit: number };
-
-const arrows: Readonly<Record<string, PointPx>> = {
-  ArrowLeft: { xPx: -1, yPx: 0 },
-  ArrowRight: { xPx: 1, yPx: 0 },
-  ArrowUp: { xPx: 0, yPx: -1 },
-  ArrowDown: { xPx: 0, yPx: 1 },
-};
 
 /** What was pointed out already, as lines over the frame on screen. */
 function knownLines(setUp: SetUp, frame: number): readonly { readonly name: string; readonly points: PointPx[] }[] {
@@ -107,10 +101,12 @@ function DraftPoints({ unit }: { readonly unit: number }) {
   }, [focusNext]);
   const onKeyDown = (event: KeyboardEvent, index: number): void => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
-    const step = arrows[event.key];
+    const arrow = arrowSteps[event.key];
     const size = event.shiftKey ? 10 : 1;
-    if (step !== undefined) nudge(index, { xPx: step.xPx * size, yPx: step.yPx * size });
-    else if (event.key === 'Enter') void setPoints(context);
+    if (arrow !== undefined) {
+      const { x, y } = asSeen(arrow, context.stage?.clip.framing?.mirrored === true);
+      nudge(index, { xPx: x * size, yPx: y * size });
+    } else if (event.key === 'Enter') void setPoints(context);
     else if (event.key === 'Escape') stepBackInSetUp(context);
     else return;
     event.preventDefault();

@@ -3,7 +3,7 @@ import type { PointPx } from '../../../engine/recording/recording.ts';
 import { listenToPointer } from '../../base/listenToPointer.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { setPoints } from '../commands/settingUp.ts';
-import { pictureAt, pictureScale, type Size } from '../model/pictureGeometry.ts';
+import { pictureAt, pictureScale, type SeenPicture } from '../model/pictureGeometry.ts';
 import { pointsWanted, setUpState } from '../state/pictureTools.ts';
 
 /** The distance that grabs a point, and the shortest drag that counts, in screen pixels. */
@@ -13,12 +13,15 @@ const draggedPx = 6;
 const apartPx = (one: PointPx, other: PointPx): number => Math.hypot(one.xPx - other.xPx, one.yPx - other.yPx);
 
 /** Places and drags the points of the set-up's tools with the pointer; the last point of a tool sets them all. */
-export function usePointerSetUp(layer: RefObject<SVGSVGElement | null>, { width, height }: Size): void {
+export function usePointerSetUp(
+  layer: RefObject<SVGSVGElement | null>,
+  { width, height, mirrored = false }: SeenPicture,
+): void {
   const context = useReview();
   useEffect(() => {
     const element = layer.current;
     if (element === null) return;
-    const picture = { width, height };
+    const picture = { width, height, mirrored };
     let held: { readonly index: number; readonly from: PointPx; readonly fresh: boolean } | null = null;
     const at = (event: PointerEvent): PointPx => {
       const { x, y } = pictureAt({ x: event.clientX, y: event.clientY }, element.getBoundingClientRect(), picture);
@@ -71,5 +74,5 @@ export function usePointerSetUp(layer: RefObject<SVGSVGElement | null>, { width,
       held = null;
     };
     return listenToPointer(element, { onDown, onMove, onUp, onCancel });
-  }, [context, layer, width, height]);
+  }, [context, layer, width, height, mirrored]);
 }

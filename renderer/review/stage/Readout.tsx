@@ -1,4 +1,5 @@
 import { useMemo, useRef } from 'react';
+import { clockZeroUs } from '../../../engine/framing/section.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
@@ -20,11 +21,12 @@ export function Readout({ clip, table }: { readonly clip: Clip; readonly table: 
   usePlayhead((now) => {
     if (now.clipId !== clip.id || now.frame >= table.ticks.length) return;
     const us = frameStartUs(table, now.frame);
+    const clipUs = us - clockZeroUs(clip.section, table.timeBase);
     const rep = repAtFrame(clip.reps, now.frame, table);
     const start = rep === null ? null : repFrames(clip.reps, rep, table)?.first;
     write(frame.current, String(now.frame));
-    write(media.current, clock(us));
-    write(lifting.current, clock(mediaToLiftingUs(us, clip.realTimeFactor)));
+    write(media.current, clock(clipUs));
+    write(lifting.current, clock(mediaToLiftingUs(clipUs, clip.realTimeFactor)));
     const sinceStart = start == null ? null : mediaToLiftingUs(us - frameStartUs(table, start), clip.realTimeFactor);
     write(
       inRep.current,

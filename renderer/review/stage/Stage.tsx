@@ -1,12 +1,16 @@
 import { type ReactNode, type RefObject, useEffect, useRef, useState } from 'react';
+import { useShallow } from 'zustand/react/shallow';
 import { posterAddress } from '../../../electron/contract/addresses.ts';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import { ClipPicture } from '../../player/ClipPicture.tsx';
+import { FramedPicture } from '../../player/FramedPicture.tsx';
 import type { ClipTables } from '../../state/clipState.ts';
 import { sayProblem } from '../../words/sayProblem.ts';
 import { sayStage } from '../../words/sayStage.ts';
 import type { Point } from '../model/pictureGeometry.ts';
+import { shownFraming } from '../model/shownFraming.ts';
+import { framingState } from '../state/framingState.ts';
 import { playerState, usePlayhead } from '../state/playerState.ts';
 import { zoomState } from '../state/viewState.ts';
 import { Ghost } from './Ghost.tsx';
@@ -27,6 +31,7 @@ export function Stage({ clip, media, tables, children }: StageProps) {
   const stage = useRef<HTMLDivElement>(null);
   const zoom = zoomState((state) => state.zoom);
   useZoom(stage);
+  const framing = framingState(useShallow((now) => shownFraming(clip, now)));
   const [loaded, setLoaded] = useState(false);
   const trouble = playerState((state) => state.trouble);
   usePlayer({ clip, video, canvas, playback: loaded && tables !== null ? tables.playback : null });
@@ -51,15 +56,24 @@ export function Stage({ clip, media, tables, children }: StageProps) {
         style={{ transform: `translate(${zoom.x}px, ${zoom.y}px) scale(${zoom.scale})` }}
         data-testid="stage-picture"
       >
-        <ClipPicture
-          clip={clip}
-          video={video}
-          canvas={canvas}
-          onLoaded={() => setLoaded(true)}
-          onTrouble={() => playerState.setState({ trouble: sayStage('clipMissing') })}
-        />
-        {tables !== null && <Ghost clip={clip} tables={tables} />}
-        {tables !== null && media.width > 0 && children}
+        <FramedPicture
+          upright={media}
+          framing={framing}
+          footage={
+            <>
+              <ClipPicture
+                clip={clip}
+                video={video}
+                canvas={canvas}
+                onLoaded={() => setLoaded(true)}
+                onTrouble={() => playerState.setState({ trouble: sayStage('clipMissing') })}
+              />
+              {tables !== null && <Ghost clip={clip} tables={tables} />}
+            </>
+          }
+        >
+          {tables !== null && media.width > 0 && children}
+        </FramedPicture>
       </div>
       {why !== '' && <p className="stage-words">{why}</p>}
     </div>

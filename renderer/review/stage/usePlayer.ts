@@ -20,13 +20,16 @@ type PlayerParts = {
 export function usePlayer({ clip, video, canvas, playback }: PlayerParts): void {
   const { context, setPlayer } = useReviewDesk();
   const clipId = clip.id;
+  const first = clip.section?.from.frame ?? 0;
+  const last = clip.section?.to.frame ?? Number.POSITIVE_INFINITY;
   useEffect(() => {
     if (video.current === null || canvas.current === null || playback === null) return;
     const shown = playhead.getState();
-    const lastFrame = shown.clipId === clipId ? shown.frame : 0;
+    const lastFrame = shown.clipId === clipId ? shown.frame : first;
     playhead.setState({ clipId, frame: lastFrame, settled: false, picture: 'video' });
     const player = createClipPlayer({
       clipId,
+      within: { first, last },
       video: video.current,
       canvas: canvas.current,
       playback,
@@ -46,7 +49,7 @@ export function usePlayer({ clip, video, canvas, playback }: PlayerParts): void 
       playerState.setState({ playing: 'no' });
       playhead.setState({ settled: false });
     };
-  }, [context, setPlayer, clipId, video, canvas, playback]);
+  }, [context, setPlayer, clipId, video, canvas, playback, first, last]);
 
   const goal = reviewState((state) => state.pendingSeek);
   useEffect(() => {

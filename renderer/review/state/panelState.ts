@@ -1,5 +1,6 @@
 import { create } from 'zustand';
 import type { Severity } from '../../../engine/rubric/rubric.ts';
+import { stopFraming } from './framingState.ts';
 import { stopCovering, stopSettingUp } from './pictureTools.ts';
 
 /** What stands beside the picture: the scorecard with its flags, or what was measured. */
@@ -19,6 +20,7 @@ export const menuState = create<{ readonly open: boolean }>()(() => ({ open: fal
 export function clearBeside(): void {
   stopSettingUp();
   stopCovering();
+  stopFraming();
 }
 
 /** The flag that is to be copied, while it is asked where to. */

@@ -5,6 +5,10 @@ import { follow, panWindow, type StripWindow, wholeClip, zoomWindow } from '../m
 
 type StripState = {
   readonly window: StripWindow;
+  /** What can be shown: the clip's section. */
+  readonly bounds: StripWindow;
+  /** Shows other bounds, all of them. */
+  readonly showWithin: (bounds: StripWindow) => void;
   /** About a position along the strip, 0-1; about its middle without one. */
   readonly zoom: (factor: number, position?: number) => void;
   readonly pan: (by: number) => void;
@@ -15,10 +19,13 @@ type StripState = {
 /** The part of the clip that the strip shows. */
 export const stripState = create<StripState>()((set) => ({
   window: wholeClip,
-  zoom: (factor, position = 0.5) => set(({ window }) => ({ window: zoomWindow(window, position, factor) })),
-  pan: (by) => set(({ window }) => ({ window: panWindow(window, by) })),
-  follow: (share) => set(({ window }) => ({ window: follow(window, share) })),
-  showAll: () => set({ window: wholeClip }),
+  bounds: wholeClip,
+  showWithin: (bounds) => set({ bounds, window: bounds }),
+  zoom: (factor, position = 0.5) =>
+    set(({ window, bounds }) => ({ window: zoomWindow(window, position, factor, bounds) })),
+  pan: (by) => set(({ window, bounds }) => ({ window: panWindow(window, by, bounds) })),
+  follow: (share) => set(({ window, bounds }) => ({ window: follow(window, share, bounds) })),
+  showAll: () => set(({ bounds }) => ({ window: bounds })),
 }));
 
 type ZoomState = {

@@ -1,8 +1,6 @@
 import { memo, useRef } from 'react';
 import type { Clip, Rep } from '../../../engine/review/review.ts';
-import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { clock } from '../../base/figures.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { keyWords } from '../../commands/keys.ts';
 import { keysState } from '../../commands/keysState.ts';
@@ -12,6 +10,7 @@ import { reviewState } from '../../state/reviewState.ts';
 import { sayStrip } from '../../words/sayStrip.ts';
 import { markEnd, markStart, markStretchedEnd } from '../commands/markingReps.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
+import { clipClock } from '../model/moments.ts';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
 
 type RepBandProps = {
@@ -143,7 +142,7 @@ function RepEdge({ clipId, rep, edge, frame, set, table, position, frameAt }: Re
       aria-valuemin={0}
       aria-valuemax={table.ticks.length - 1}
       aria-valuenow={frame}
-      aria-valuetext={sayStrip('edgeAt', { frame, time: clock(frameStartUs(table, frame)), set })}
+      aria-valuetext={sayStrip('edgeAt', { frame, time: clipClock(context.stage?.clip ?? {}, table, frame), set })}
       data-set={set}
       style={{ left: `${position * 100}%` }}
       onPointerDown={(event) => {

@@ -1,15 +1,22 @@
 import { useEffect, useRef } from 'react';
 import { filmstripAddress } from '../../../electron/contract/addresses.ts';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
+import { framesShown } from '../../../engine/framing/section.ts';
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { Clip, Flag } from '../../../engine/review/review.ts';
-import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { clock } from '../../base/figures.ts';
 import { measuresState } from '../../state/clipState.ts';
 import { sayStrip } from '../../words/sayStrip.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import { frameAtShare, inWindow, type StripWindow, shareAt, shareOfFrame } from '../model/stripWindow.ts';
+import { clipClock } from '../model/moments.ts';
+import {
+  frameAtShare,
+  inWindow,
+  type StripWindow,
+  shareAt,
+  shareOfFrame,
+  windowOfFrames,
+} from '../model/stripWindow.ts';
 import { playerState, usePlayhead } from '../state/playerState.ts';
 import { stripState, useLayer } from '../state/viewState.ts';
 import { CurvesLane } from './CurvesLane.tsx';
@@ -38,7 +45,12 @@ export function Strip({ clip, media, flags, table }: StripProps) {
   const measures = measuresState((state) => (state.clipId === clip.id ? state.measures : null));
   const showsCurves = useLayer('curves');
   const measurement = measures?.measurement ?? null;
-  useEffect(() => stripState.getState().showAll(), []);
+  const { firstFrame, lastFrame } = framesShown(clip.section, table);
+  useEffect(
+    () => stripState.getState().showWithin(windowOfFrames(table, { firstFrame, lastFrame })),
+    [table, firstFrame, lastFrame],
+  );
+  const bounds = stripState((state) => state.bounds);
   usePlayhead((now) => {
     if (now.clipId !== clip.id || now.frame >= table.ticks.length || line.current === null) return;
     const share = shareOfFrame(table, now.frame);
@@ -49,7 +61,7 @@ export function Strip({ clip, media, flags, table }: StripProps) {
     track.current?.setAttribute('aria-valuenow', String(now.frame));
     track.current?.setAttribute(
       'aria-valuetext',
-      sayStrip('frameAt', { frame: now.frame, time: clock(frameStartUs(table, now.frame)) }),
+      sayStrip('frameAt', { frame: now.frame, time: clipClock(clip, table, now.frame) }),
     );
   });
   const positionOf = (clientX: number): number => {
@@ -75,18 +87,19 @@ export function Strip({ clip, media, flags, table }: StripProps) {
   }, []);
 
   const length = window.to - window.from;
+  const isZoomed = length < bounds.to - bounds.from - 1e-9;
   return (
-    <div className="strip" data-testid="strip" data-zoomed={length < 1}>
-      {length < 1 && <Overview media={media} window={window} />}
+    <div className="strip" data-testid="strip" data-zoomed={isZoomed}>
+      {isZoomed && <Overview media={media} window={window} />}
       <div
         ref={track}
         className="strip-track"
         role="slider"
         tabIndex={0}
         aria-label={sayStrip('position')}
-        aria-valuemin={0}
-        aria-valuemax={table.ticks.length - 1}
-        aria-valuenow={0}
+        aria-valuemin={firstFrame}
+        aria-valuemax={lastFrame}
+        aria-valuenow={firstFrame}
         onPointerDown={(event) => {
           event.currentTarget.setPointerCapture(event.pointerId);
           context.player?.pause();
@@ -102,8 +115,8 @@ export function Strip({ clip, media, flags, table }: StripProps) {
           const press = event.repeat ? 'held' : 'pressed';
           if (event.key === 'ArrowLeft') context.player?.step(-1, press);
           else if (event.key === 'ArrowRight') context.player?.step(1, press);
-          else if (event.key === 'Home') context.player?.seekTo(0);
-          else if (event.key === 'End') context.player?.seekTo(table.ticks.length - 1);
+          else if (event.key === 'Home') context.player?.seekTo(firstFrame);
+          else if (event.key === 'End') context.player?.seekTo(lastFrame);
           else return;
           event.preventDefault();
         }}

@@ -5,6 +5,7 @@ import { compare } from './compare.ts';
 import { covers } from './covers.ts';
 import { firstStart } from './firstStart.ts';
 import { flow } from './flow.ts';
+import { framing } from './framing.ts';
 import { handover } from './handover.ts';
 import { inbox } from './inbox.ts';
 import { layout } from './layout/index.ts';
@@ -31,6 +32,7 @@ export const scenarios: readonly Scenario[] = [
   stage,
   overlays,
   covers,
+  framing,
   strip,
   compare,
   measure,
