@@ -17,7 +17,9 @@ export function shownFraming(
 const within = (value: number, low: number, high: number): number => Math.min(Math.max(Math.round(value), low), high);
 
 /** The part of a picture between two points, in whole pixels, never too small to show. */
-export function cropThrough(one: Point, other: Point, { width, height }: Size): Crop {
+export function cropThrough(first: Point, second: Point, { width, height }: Size): Crop {
+  const held = ({ x, y }: Point): Point => ({ x: within(x, 0, width), y: within(y, 0, height) });
+  const [one, other] = [held(first), held(second)];
   const widthPx = within(Math.abs(one.x - other.x), leastSidePx, width);
   const heightPx = within(Math.abs(one.y - other.y), leastSidePx, height);
   const leftPx = within(Math.min(one.x, other.x), 0, width - widthPx);
