@@ -1,9 +1,10 @@
 import type { CommandFace } from './commands/command.ts';
 import { everywhereCommands } from './commands/everywhereCommands.ts';
+import { compareCommands } from './compare/compareCommands.ts';
 import { deskCommands } from './desk/deskCommands.ts';
 import { inboxCommands } from './inbox/inboxCommands.ts';
 import { letterCommands } from './letter/letterCommands.ts';
-import { playingCommands } from './player/playingCommands.ts';
+
 import { reviewCommands } from './review/commands/reviewCommands.ts';
 
 /** The commands of every screen; screens share some of them. */
@@ -11,7 +12,7 @@ export const allCommands: readonly CommandFace[] = [
   ...reviewCommands,
   ...letterCommands,
   ...inboxCommands,
-  ...playingCommands,
   ...deskCommands,
+  ...compareCommands,
   ...everywhereCommands,
 ];

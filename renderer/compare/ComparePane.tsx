@@ -1,56 +1,49 @@
-import { useEffect, useRef, useState } from 'react';
-import type { Clip } from '../../engine/review/review.ts';
+import { FlipHorizontal } from 'lucide-react';
+import { type PointerEvent, type ReactNode, useEffect, useRef, useState } from 'react';
 import { frameStartUs } from '../../engine/time/frames.ts';
 import { mediaToLiftingUs } from '../../engine/time/moment.ts';
 import { clock, toHundredth } from '../base/figures.ts';
-import { read } from '../bridge/read.ts';
 import { ClipPicture, createClipPlayer } from '../player/ClipPicture.tsx';
 import type { Player, PlayerOptions, PlayerView } from '../player/player.ts';
 import { repFrames } from '../player/repFrames.ts';
-import { type ClipTables, tablesState } from '../state/clipState.ts';
 import { sayCompare } from '../words/sayCompare.ts';
-
-/** One side of the comparison: a clip that can be played, and the rep that is laid beside the other. */
-export type Side = { readonly clip: Clip; readonly tables: ClipTables; readonly rep: number };
-
-/** Loads a clip of a session with its times; null when it can't be shown or has no reps marked. */
-export async function loadSide(sessionId: string, clipId: string, rep: number | null): Promise<Side | null> {
-  const answer = await read('review.get', { sessionId });
-  const clip = answer?.review.entries.flatMap((entry) => entry.clips).find((one) => one.id === clipId);
-  const tables = await tablesState.getState().load(clipId);
-  const [first] = clip?.reps ?? [];
-  if (clip === undefined || tables === null || first === undefined) return null;
-  const wanted = clip.reps.some(({ index }) => index === rep) ? rep : null;
-  return { clip, tables, rep: wanted ?? first.index };
-}
+import { compareDesk, mirror, type Place, panAt, zoomAt } from './compareDesk.ts';
+import { transformOf } from './paneZoom.ts';
+import { Caption, RepFlags, RepMeasures } from './SideFacts.tsx';
+import type { Side } from './side.ts';
 
 type ComparePaneProps = {
   readonly side: Side;
-  readonly place: 'left' | 'right';
+  readonly place: Place;
+  /** The frame that a clip is opened at. */
+  readonly opensAt: () => number;
   /** Hands over the player while the pane has one. */
   readonly onPlayer: (player: Player | null) => void;
   readonly onView: (view: PlayerView) => void;
   readonly onPlaying: PlayerOptions['onPlaying'];
   readonly onRep: (rep: number) => void;
+  /** A moment of this clip was chosen. */
+  readonly onGo: (frame: number) => void;
 };
 
 function sayTrouble(readout: HTMLElement | null): void {
   if (readout !== null) readout.textContent = sayCompare('notShown');
 }
 
-/** One clip of the two, with its own player, at the start of its rep. */
-export function ComparePane({ side, place, onPlayer, onView, onPlaying, onRep }: ComparePaneProps) {
+/** One clip of the two, with its own player; another rep is shown without opening the clip again. */
+export function ComparePane(props: ComparePaneProps) {
+  const { side, place, onRep, onGo } = props;
   const { clip, tables, rep } = side;
   const name = sayCompare(place);
   const video = useRef<HTMLVideoElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const readout = useRef<HTMLParagraphElement>(null);
   const [loaded, setLoaded] = useState(false);
-  const told = useRef({ onPlayer, onView, onPlaying });
-  told.current = { onPlayer, onView, onPlaying };
+  const mirrored = compareDesk((state) => state.mirrored[place]);
+  const latest = useRef(props);
+  latest.current = props;
   useEffect(() => {
     if (!loaded || video.current === null || canvas.current === null) return;
-    const first = repFrames(clip.reps, rep, tables.table)?.first ?? 0;
     const player = createClipPlayer({
       clipId: clip.id,
       video: video.current,
@@ -58,35 +51,25 @@ export function ComparePane({ side, place, onPlayer, onView, onPlaying, onRep }:
       playback: tables.playback,
       onView: (view) => {
         canvas.current?.toggleAttribute('hidden', view.picture !== 'canvas');
-        const us = frameStartUs(tables.table, view.frame);
-        const since = mediaToLiftingUs(us - frameStartUs(tables.table, first), clip.realTimeFactor);
-        if (readout.current !== null) {
-          readout.current.textContent = sayCompare('readout', {
-            frame: view.frame,
-            time: clock(us),
-            seconds: toHundredth(since / 1_000_000),
-            rep,
-          });
-          readout.current.setAttribute('data-frame', String(view.frame));
-          readout.current.setAttribute('data-settled', String(view.settled));
-        }
-        told.current.onView(view);
+        if (readout.current !== null) write(readout.current, latest.current.side, view);
+        latest.current.onView(view);
       },
-      onPlaying: (playing) => told.current.onPlaying(playing),
+      onPlaying: (playing) => latest.current.onPlaying(playing),
       onTrouble: () => sayTrouble(readout.current),
     });
-    told.current.onPlayer(player);
-    player.seekTo(first);
+    latest.current.onPlayer(player);
+    player.seekTo(latest.current.opensAt());
     return () => {
-      told.current.onPlayer(null);
-      told.current.onPlaying('no');
+      latest.current.onPlayer(null);
+      latest.current.onPlaying('no');
       player.dispose();
     };
-  }, [loaded, clip, tables, rep]);
+  }, [loaded, clip, tables]);
   return (
     <section className="compare-pane" aria-label={name}>
-      <div className="stage">
-        <div className="stage-picture">
+      <Caption side={side} />
+      <ZoomedStage place={place}>
+        <div className="compare-picture" data-mirrored={mirrored}>
           <ClipPicture
             clip={clip}
             video={video}
@@ -95,7 +78,7 @@ export function ComparePane({ side, place, onPlayer, onView, onPlaying, onRep }:
             onTrouble={() => sayTrouble(readout.current)}
           />
         </div>
-      </div>
+      </ZoomedStage>
       <div className="compare-foot">
         <fieldset aria-label={sayCompare('repOf', { side: name })}>
           {clip.reps.map(({ index }) => (
@@ -110,8 +93,77 @@ export function ComparePane({ side, place, onPlayer, onView, onPlaying, onRep }:
             </button>
           ))}
         </fieldset>
+        <button
+          type="button"
+          className="icon-button"
+          aria-pressed={mirrored}
+          aria-label={sayCompare('mirrorOf', { side: name })}
+          title={sayCompare('mirrorOf', { side: name })}
+          onClick={() => mirror(place)}
+        >
+          <FlipHorizontal aria-hidden="true" />
+        </button>
         <p ref={readout} className="figure" data-testid={`${place}-readout`} />
       </div>
+      <div className="compare-facts">
+        <RepMeasures side={side} />
+        <RepFlags side={side} onGo={onGo} />
+      </div>
     </section>
+  );
+}
+
+function write(readout: HTMLElement, { clip, tables, rep }: Side, { frame, settled }: PlayerView): void {
+  const us = frameStartUs(tables.table, frame);
+  const first = repFrames(clip.reps, rep, tables.table)?.first ?? 0;
+  const since = mediaToLiftingUs(us - frameStartUs(tables.table, first), clip.realTimeFactor);
+  readout.textContent = sayCompare('readout', { frame, time: clock(us), seconds: toHundredth(since / 1_000_000), rep });
+  readout.setAttribute('data-frame', String(frame));
+  readout.setAttribute('data-settled', String(settled));
+}
+
+/** The stage of a pane: the wheel zooms at the pointer, dragging moves the picture. */
+function ZoomedStage({ place, children }: { readonly place: Place; readonly children: ReactNode }) {
+  const stage = useRef<HTMLDivElement>(null);
+  const zoom = compareDesk((state) => state.zoom[place]);
+  const last = useRef<{ readonly x: number; readonly y: number } | null>(null);
+  useEffect(() => {
+    const element = stage.current;
+    if (element === null) return;
+    const onWheel = (event: WheelEvent): void => {
+      event.preventDefault();
+      const box = element.getBoundingClientRect();
+      const at = { x: (event.clientX - box.left) / box.width, y: (event.clientY - box.top) / box.height };
+      zoomAt(place, 2 ** (-event.deltaY / 300), at);
+    };
+    element.addEventListener('wheel', onWheel, { passive: false });
+    return () => element.removeEventListener('wheel', onWheel);
+  }, [place]);
+  const onMove = ({ clientX, clientY, currentTarget }: PointerEvent): void => {
+    if (last.current === null) return;
+    const { width, height } = currentTarget.getBoundingClientRect();
+    panAt(place, { x: (clientX - last.current.x) / width, y: (clientY - last.current.y) / height });
+    last.current = { x: clientX, y: clientY };
+  };
+  const end = (): void => {
+    last.current = null;
+  };
+  return (
+    <div
+      ref={stage}
+      className="stage"
+      data-zoomed={zoom.scale > 1}
+      onPointerDown={(event) => {
+        last.current = { x: event.clientX, y: event.clientY };
+        event.currentTarget.setPointerCapture(event.pointerId);
+      }}
+      onPointerMove={onMove}
+      onPointerUp={end}
+      onPointerCancel={end}
+    >
+      <div className="stage-picture" data-testid={`${place}-picture`} style={{ transform: transformOf(zoom) }}>
+        {children}
+      </div>
+    </div>
   );
 }

@@ -68,7 +68,7 @@ export const addParagraph: Command<LetterContext> = {
 export const leaveOutParagraph: Command<LetterContext> = {
   ...named('leaveOutParagraph'),
   group: 'anywhere',
-  keys: ['Mod+Delete', 'Mod+Backspace'],
+  keys: ['Mod+Shift+Delete', 'Mod+Shift+Backspace'],
   readOnly: 'refused',
   when: hasHand,
   run: async (context) => {
@@ -80,7 +80,7 @@ export const leaveOutParagraph: Command<LetterContext> = {
 export const paragraphUp: Command<LetterContext> = {
   ...named('paragraphUp'),
   group: 'anywhere',
-  keys: ['Mod+Shift+ArrowUp'],
+  keys: ['Mod+Shift+PageUp'],
   readOnly: 'refused',
   when: canMove('up'),
   run: moveHand('up'),
@@ -89,7 +89,7 @@ export const paragraphUp: Command<LetterContext> = {
 export const paragraphDown: Command<LetterContext> = {
   ...named('paragraphDown'),
   group: 'anywhere',
-  keys: ['Mod+Shift+ArrowDown'],
+  keys: ['Mod+Shift+PageDown'],
   readOnly: 'refused',
   when: canMove('down'),
   run: moveHand('down'),

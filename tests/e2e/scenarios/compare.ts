@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict';
+import { checkerSource, checkScreen } from '../harness/accessible.ts';
 import type { App } from '../harness/app.ts';
 import { goToFrame, openReview, picture } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
@@ -36,13 +37,38 @@ export const compare: Scenario = {
       await bench.picture(app, '14-compare');
     });
 
-    await report.check('another rep is chosen on the right', async () => {
+    await report.check('another rep is chosen on either side, at the phase of the left one', async () => {
       const third = reps[2];
       await page.getByRole('group', { name: 'Right: rep' }).getByRole('button', { name: '3' }).click();
-      await at(app, 'right', frameOf(third?.start));
-      await page.keyboard.press('Shift+ArrowLeft');
-      await until('the right picture to follow', async () => (await frameShown(app, 'right')) > frameOf(third?.start));
+      await at(app, 'right', frameOf(third?.stretchedEnd));
+      await at(app, 'left', frameOf(second?.stretchedEnd));
+      await page.getByRole('group', { name: 'Left: rep' }).getByRole('button', { name: '1' }).click();
+      await at(app, 'left', frameOf(first?.stretchedEnd));
+      await at(app, 'right', frameOf(third?.stretchedEnd));
     });
+
+    await report.check('both pictures are zoomed as one, and each is mirrored by itself', async () => {
+      const shown = (side: string) => page.getByTestId(`${side}-picture`).evaluate((one) => one.style.transform);
+      await page.keyboard.press('Shift+O');
+      await until('the zoom', async () => /scale\(1\.4/.test(await shown('left')));
+      assert.equal(await shown('right'), await shown('left'));
+      await page.keyboard.press('Shift+J');
+      await page.locator('section[aria-label="Right"] [data-mirrored="true"]').waitFor();
+      assert.equal(await page.locator('section[aria-label="Left"] [data-mirrored="true"]').count(), 0);
+      await bench.picture(app, '14-compare-zoomed');
+      await page.keyboard.press('Shift+X');
+      await page.keyboard.press('Shift+J');
+    });
+
+    await report.check('by time, the other clip is as long into its rep', async () => {
+      await page.keyboard.press('Shift+Z');
+      await page.getByRole('button', { name: 'By time' }).waitFor();
+      const since = frameOf(first?.stretchedEnd) - frameOf(first?.start);
+      await at(app, 'right', frameOf(reps[2]?.start) + since);
+      await page.keyboard.press('Shift+Z');
+      await at(app, 'right', frameOf(reps[2]?.stretchedEnd));
+    });
+    await checkScreen(app, report, await checkerSource(), 'compare');
 
     await report.check('the button says what it does next, playing or not', async () => {
       const both = page.getByRole('group', { name: 'Both clips' });
@@ -59,12 +85,23 @@ export const compare: Scenario = {
       await at(app, 'left', frameOf(first?.start));
       await at(app, 'right', frameOf(second?.start));
     });
+    await report.check(
+      'a clip of an earlier session is beside it, with what was measured and remarked then',
+      async () => {
+        const newest = sessions[0]?.id ?? '';
+        await page.getByRole('button', { name: 'Review' }).click();
+        await picture(app);
+        await page.getByRole('button', { name: 'Desk' }).click();
+        await openReview(app, newest);
+        await page.keyboard.press('Shift+C');
+        await page.getByTestId('right-readout').and(page.locator('[data-settled="true"]')).waitFor();
+        await page.locator('.compare-caption').nth(1).waitFor();
+        await bench.picture(app, '14-compare-then-and-now');
+      },
+    );
     await app.close();
   },
 };
-
-const frameShown = async (app: App, side: 'left' | 'right'): Promise<number> =>
-  Number(await app.page.getByTestId(`${side}-readout`).getAttribute('data-frame'));
 
 async function at(app: App, side: 'left' | 'right', frame: number): Promise<void> {
   assert.ok(Number.isInteger(frame));

@@ -171,7 +171,7 @@ export const letterInOwnWords: Scenario = {
         const place = async (): Promise<number> =>
           (await app.ask('letters.get', { sessionId })).paragraphs.findIndex(({ writer }) => writer === 'coach');
         const before = await place();
-        await page.keyboard.press('Control+Shift+ArrowDown');
+        await page.keyboard.press('Control+Shift+PageDown');
         await until('the paragraph to move', async () => (await place()) > before);
         await focused(own);
         await page.keyboard.press('Shift+E');

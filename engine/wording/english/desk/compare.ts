@@ -21,6 +21,20 @@ export const compare = {
   frameOn: 'Next frame',
   speed: 'Speed',
   times: '{speed} ×',
+  rep: 'rep {rep}',
+  within: '{value} ± {plusMinus}',
+  range: 'Range',
+  meanSpeed: 'Mean speed up',
+  eccentric: 'Eccentric',
+  knee: 'Knee',
+  notMeasured: 'Nothing was measured of this rep.',
+  noFlags: 'No flags on this rep.',
+  mirrorOf: 'Mirror: {side}',
+  byPhase: 'By phase',
+  byTime: 'By time',
+  together: 'Zoom together',
+  months: 'Clips of this lift over the months',
+  putOn: '{clip}: {side}',
 } as const;
 
 export type CompareMessageId = keyof typeof compare;

@@ -1,0 +1,86 @@
+import type { Fault } from '../../engine/exercises/exercise.ts';
+import type { Measured } from '../../engine/motion/measurement.ts';
+import type { Flag } from '../../engine/review/review.ts';
+import { frameStartUs } from '../../engine/time/frames.ts';
+import { clock, day, loadWords, plain } from '../base/figures.ts';
+import { Strokes } from '../base/Strokes.tsx';
+import { frameOfMoment } from '../player/repFrames.ts';
+import { catalogueState } from '../state/catalogueState.ts';
+import { sayCompare } from '../words/sayCompare.ts';
+import { flagsOfRep, type Side } from './side.ts';
+
+/** When it was, what was lifted, and which rep is shown. */
+export function Caption({ side }: { readonly side: Side }) {
+  const { date, exercise, clip, rep, units } = side;
+  const name = catalogueState(({ catalogue }) => catalogue?.exercises.find(({ id }) => id === exercise)?.name);
+  const { loadKg } = clip;
+  const parts = [
+    day(date),
+    name ?? exercise,
+    ...(typeof loadKg === 'number' ? [loadWords(loadKg, units)] : []),
+    sayCompare('rep', { rep }),
+  ];
+  return <p className="compare-caption">{parts.join(' · ')}</p>;
+}
+
+const within = ({ value, plusMinus }: Measured, scale = 1): string =>
+  sayCompare('within', { value: plain(value * scale), plusMinus: plain(plusMinus * scale) });
+
+/** What was measured of the rep, each with its ±. */
+export function RepMeasures({ side: { measurement, rep } }: { readonly side: Side }) {
+  const measured = measurement?.reps.find(({ index }) => index === rep);
+  if (measured === undefined) return <p className="soft">{sayCompare('notMeasured')}</p>;
+  const facts: readonly (readonly [string, string])[] = [
+    ...(measured.romM === null ? [] : [[sayCompare('range'), `${within(measured.romM, 100)} cm`] as const]),
+    ...(measured.meanConcentricMps === null
+      ? []
+      : [[sayCompare('meanSpeed'), `${within(measured.meanConcentricMps)} m/s`] as const]),
+    ...(measured.durationsS.eccentric === null
+      ? []
+      : [[sayCompare('eccentric'), `${within(measured.durationsS.eccentric)} s`] as const]),
+    ...(measured.joints?.kneeDeg == null ? [] : [[sayCompare('knee'), `${within(measured.joints.kneeDeg)}°`] as const]),
+  ];
+  if (facts.length === 0) return <p className="soft">{sayCompare('notMeasured')}</p>;
+  return (
+    <dl className="compare-measures">
+      {facts.map(([name, value]) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd className="figure">{value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+type RepFlagsProps = { readonly side: Side; readonly onGo: (frame: number) => void };
+
+/** What was remarked on the rep; each leads to its moment. */
+export function RepFlags({ side, onGo }: RepFlagsProps) {
+  const catalogue = catalogueState((state) => state.catalogue);
+  const exercise = catalogue?.exercises.find(({ id }) => id === side.exercise);
+  const faults: readonly Fault[] = exercise?.faults ?? [];
+  const flags = flagsOfRep(side);
+  const { table } = side.tables;
+  const named = ({ criterion, fault }: Flag): string =>
+    faults.find(({ id }) => id === fault)?.name ??
+    catalogue?.rubric.criteria.find(({ id }) => id === criterion)?.name ??
+    criterion;
+  if (flags.length === 0) return <p className="soft">{sayCompare('noFlags')}</p>;
+  return (
+    <ul className="compare-flags">
+      {flags.map((flag) => {
+        const frame = frameOfMoment(flag.at, table);
+        return (
+          <li key={flag.id}>
+            <button type="button" className="quiet-button" onClick={() => onGo(frame)}>
+              <Strokes severity={flag.severity} /> {named(flag)}{' '}
+              <span className="figure soft">{clock(frameStartUs(table, frame))}</span>
+            </button>
+            {flag.note !== '' && <span className="soft"> {flag.note}</span>}
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
