@@ -10,6 +10,7 @@ import { LetterScreen } from './letter/LetterScreen.tsx';
 import { ReviewHints } from './review/ReviewHints.tsx';
 import { ReviewScreen } from './review/ReviewScreen.tsx';
 import { ArrangingDialogs } from './shared/arranging/ArrangingDialogs.tsx';
+import { JobsDialog } from './shared/JobsPanel.tsx';
 import { StatusLine } from './shared/StatusLine.tsx';
 import { isOpenJob, jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';
@@ -23,6 +24,7 @@ import { sayProblem } from './words/sayProblem.ts';
 export function App() {
   const library = libraryState((state) => state.library);
   const screen = screenState((state) => state.screen);
+  const [jobs, setJobs] = useState<'shown' | 'hidden'>('hidden');
   const [demoJobId, setDemoJobId] = useState<string | null>(null);
   const demoRuns = jobsState((state) => state.jobs.some((job) => job.id === demoJobId && isOpenJob(job)));
   const demoKnown = jobsState((state) => state.jobs.some((job) => job.id === demoJobId));
@@ -47,9 +49,8 @@ export function App() {
     <div className="frame">
       {first ? <FirstStartScreen demoJobId={demoJobId} onDemoJob={setDemoJobId} /> : <CurrentScreen screen={screen} />}
       {!first && <ArrangingDialogs />}
-      <StatusLine onJobs={() => screenState.getState().go({ kind: 'desk' })}>
-        {!first && screen.kind === 'review' && <ReviewHints />}
-      </StatusLine>
+      <StatusLine onJobs={() => setJobs('shown')}>{!first && screen.kind === 'review' && <ReviewHints />}</StatusLine>
+      {jobs === 'shown' && <JobsDialog onClose={() => setJobs('hidden')} />}
     </div>
   );
 }

@@ -40,6 +40,10 @@ function onEvent(event: AnyEvent): void {
       if (endedMeasuring(event.data.job)) void measuresState.getState().refresh();
       if (endedHandingOver(event.data.job)) refreshHandedOver(event.data.job);
       return;
+    case 'lineChanged':
+      // What was taken out of the line is no job any more.
+      void jobsState.getState().refresh();
+      return;
     case 'sessionChanged':
       deskState.getState().upsert(event.data.sessionId, event.data.summary);
       if (event.data.sessionId === reviewState.getState().sessionId) void reviewState.getState().refresh();

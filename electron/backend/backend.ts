@@ -12,6 +12,7 @@ import type { Context } from './context/context.ts';
 import { checkParams, problemOf } from './context/problems.ts';
 import type { Handler } from './handlers/handler.ts';
 import { handlers } from './handlers/handlers.ts';
+import { measureAllByItself, measureSessionByItself } from './jobs/measureByItself.ts';
 import { JobQueue, type JobTools } from './jobs/queue.ts';
 import { runJob } from './jobs/runJob.ts';
 import { errorFacts, type Log, noLog, openLog } from './log/log.ts';
@@ -21,6 +22,7 @@ import { findMediaTools, type MediaTools } from './media/tools/mediaTools.ts';
 import { emptyBin } from './store/emptyBin.ts';
 import type { JobRow } from './store/jobs.ts';
 import { createLibrary, type Library, openLibrary, readLibraryFacts } from './store/library.ts';
+import { readSettings } from './store/settings.ts';
 import { keepSummaries, renewStaleSummaries } from './summaries/keepSummaries.ts';
 
 type Slot =
@@ -44,6 +46,11 @@ export function openBackend(settings: BackendSettings): Backend {
   const emit = (event: AnyEvent) => {
     for (const listener of listeners) tell(listener, event);
     if (event.name === 'settingsChanged') followFolder();
+    // Clips come into sessions in many ways; each of them tells of its session.
+    if (event.name === 'sessionChanged' && event.data.summary !== null) {
+      const { id, measured, clips } = event.data.summary;
+      if (measured < clips && closing === undefined) tell(() => measureSessionByItself(context, id), event);
+    }
   };
   const library = () => openLibraryOf(slot);
   const keepInOrder = (opened: Library): void => {
@@ -66,7 +73,12 @@ export function openBackend(settings: BackendSettings): Backend {
   const followFolder = (): void => {
     if (settings.host === 'window' && slot.kind === 'open') watch.follow();
   };
-  const jobs = new JobQueue({ library, emit, run: (job, tools) => runLogged(context, log, job, tools) });
+  const jobs = new JobQueue({
+    library,
+    emit,
+    run: (job, tools) => runLogged(context, log, job, tools),
+    isPaused: () => readSettings(library().reading).measuringPaused,
+  });
   const watch = new FolderWatch({ library, emit, jobs, log: () => log });
   const context: Context = {
     settings,
@@ -97,6 +109,8 @@ export function openBackend(settings: BackendSettings): Backend {
     jobs.resume();
     followFolder();
     renewing = renewAll(slot.library);
+    const isStopped = () => closing !== undefined;
+    void renewing.then(() => measureAllByItself(context, isStopped)).catch((error) => problemOf(error, 'the jobs'));
   }
 
   const close = async () => {

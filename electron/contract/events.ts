@@ -8,6 +8,8 @@ const id = v.string();
 /** Everything the backend tells without being asked. */
 export const events = {
   jobChanged: v.strictObject({ job: jobSchema }),
+  /** Which clips wait to be measured changed, or their order. */
+  lineChanged: v.strictObject({}),
   /** A session changed in the database; with its line on the desk, null once the session is gone. */
   sessionChanged: v.strictObject({ sessionId: id, summary: v.nullable(sessionSummarySchema) }),
   /** Something came into the inbox, left it, or was said of it. */

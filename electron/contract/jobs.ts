@@ -22,9 +22,19 @@ export const jobSchema = v.strictObject({
 });
 export type Job = v.InferOutput<typeof jobSchema>;
 
+/** Where a person puts a job in its line. */
+export const lineMoves = ['up', 'down', 'first'] as const;
+export type LineMove = (typeof lineMoves)[number];
+
 export const jobRequests = {
   /** The jobs that are open, and the last that ended. */
   'jobs.list': read({ params: none, result: v.array(jobSchema) }),
   'jobs.cancel': act({ params: v.strictObject({ jobId: id }), result: none }),
   'jobs.retry': act({ params: v.strictObject({ jobId: id }), result: none }),
+  /** Puts jobs that failed out of sight; they count as cancelled. */
+  'jobs.dismiss': act({ params: v.strictObject({ jobIds: v.array(id) }), result: none }),
+  /** The ids of the clips' jobs that wait to be measured, in the order they are taken up. */
+  'jobs.line': read({ params: none, result: v.array(id) }),
+  /** Puts one of them elsewhere in that order. */
+  'jobs.move': act({ params: v.strictObject({ jobId: id, to: v.picklist(lineMoves) }), result: none }),
 } as const;

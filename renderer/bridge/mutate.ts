@@ -16,6 +16,6 @@ export async function mutate<N extends ActName>(name: N, params: Params<N>): Pro
     return reply.value;
   }
   status.saveEnded('failed');
-  status.tell(sayProblem(reply.problem));
+  status.tell(sayProblem(reply.problem), 'save');
   return null;
 }

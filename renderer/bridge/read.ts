@@ -6,7 +6,11 @@ import { statusState } from './statusState.ts';
 /** Asks for something that changes nothing; null when it failed, and the status line says why. */
 export async function read<N extends ReadName>(name: N, params: Params<N>): Promise<Result<N> | null> {
   const reply = await rackside().ask(name, params);
-  if (reply.ok) return reply.value;
-  statusState.getState().tell(sayProblem(reply.problem));
+  const status = statusState.getState();
+  if (reply.ok) {
+    status.readWell();
+    return reply.value;
+  }
+  status.tell(sayProblem(reply.problem), 'read');
   return null;
 }

@@ -5,7 +5,7 @@ import { NamePlate } from '../base/NamePlate.tsx';
 import { settings as settingsCommand } from '../commands/everywhereCommands.ts';
 import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { ImportDialog } from '../importing/ImportDialog.tsx';
-import { JobRow } from '../shared/JobRow.tsx';
+import { JobsPanel } from '../shared/JobsPanel.tsx';
 import { TraineeAddDialog } from '../shared/TraineeAddDialog.tsx';
 import { TraineeEditDialog } from '../shared/TraineeEditDialog.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
@@ -37,7 +37,7 @@ export function DeskScreen() {
   const { loaded, sessions, trainees, next } = deskState(
     useShallow(({ loaded, sessions, trainees, next }) => ({ loaded, sessions, trainees, next })),
   );
-  const jobs = jobsState(useShallow((state) => state.jobs.filter(isOpenJob)));
+  const hasJobs = jobsState((state) => state.jobs.some(isOpenJob));
   const library = libraryState((state) => state.library);
   const [opened, setOpened] = useState<Opened>({ kind: 'none' });
   const [panel, setPanel] = useCommandPanel();
@@ -128,14 +128,10 @@ export function DeskScreen() {
         <aside className="desk-side">
           <DropZone />
           <ReceiveHandover />
-          {jobs.length > 0 && (
+          {hasJobs && (
             <section aria-label={sayDesk('jobs')}>
               <h2>{sayDesk('jobs')}</h2>
-              <ul className="job-list">
-                {jobs.map((job) => (
-                  <JobRow key={job.id} job={job} />
-                ))}
-              </ul>
+              <JobsPanel />
             </section>
           )}
         </aside>

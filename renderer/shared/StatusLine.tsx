@@ -4,6 +4,7 @@ import { useShallow } from 'zustand/react/shallow';
 import { sayTimeLeft } from '../../engine/wording/sayTimeLeft.ts';
 import { statusState } from '../bridge/statusState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
+import { settingsState } from '../state/settingsState.ts';
 import { deskLanguage } from '../words/deskLanguage.ts';
 import { sayJobs } from '../words/sayJobs.ts';
 
@@ -20,6 +21,7 @@ export function StatusLine({ onJobs, children }: StatusLineProps) {
   const { saving, notice, done, held, offer } = statusState(
     useShallow(({ saving, notice, done, held, offer }) => ({ saving, notice, done, held, offer })),
   );
+  const paused = settingsState(({ settings }) => settings?.measuringPaused === true);
   const language = deskLanguage((state) => state.language);
   const open = jobsState(useShallow(({ jobs }) => jobs.filter(isOpenJob)));
   const running = open.filter((job) => job.state !== 'failed');
@@ -59,6 +61,7 @@ export function StatusLine({ onJobs, children }: StatusLineProps) {
       {open.length > 0 && (
         <button type="button" className="status-jobs quiet-button" onClick={onJobs}>
           {running.length > 0 && <LoaderCircle className="turning" aria-hidden="true" />}
+          {running.length > 0 && (paused ? `${sayJobs('paused')}, ` : '')}
           {running.length > 0 && sayJobs('running', { count: running.length })}
           {left > 0 && `, ${sayTimeLeft(left, language)}`}
           {running.length > 0 && failed > 0 && ', '}

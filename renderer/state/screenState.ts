@@ -1,4 +1,5 @@
 import { create } from 'zustand';
+import { statusState } from '../bridge/statusState.ts';
 
 export type Screen =
   | { readonly kind: 'desk' }
@@ -21,7 +22,10 @@ type ScreenState = { readonly screen: Screen; readonly go: (screen: Screen) => v
 /** Which screen is on. */
 export const screenState = create<ScreenState>()((set) => ({
   screen: { kind: 'desk' },
-  go: (screen) => set({ screen }),
+  go: (screen) => {
+    set({ screen });
+    statusState.getState().leaveScreen();
+  },
 }));
 
 /** Goes from a session to where it is handed over. */

@@ -1,7 +1,7 @@
 import type { JobStep } from '../../../engine/wording/sayJob.ts';
 import type { BackendSettings } from '../../contract/backend.ts';
 import type { AnyEvent } from '../../contract/events.ts';
-import type { Job } from '../../contract/jobs.ts';
+import type { Job, LineMove } from '../../contract/jobs.ts';
 import type { LibraryState } from '../../contract/library.ts';
 import type { JudgingData } from '../catalogue/loadCatalogue.ts';
 import type { MediaTools } from '../media/tools/mediaTools.ts';
@@ -36,6 +36,17 @@ export type Jobs = {
   readonly cancel: (jobId: string) => void;
   /** Puts a job that failed or was cancelled in line again. Throws `not-found` or `conflict`. */
   readonly retry: (jobId: string) => void;
+  /** Puts a job that failed out of sight. Throws `not-found` or `conflict`. */
+  readonly dismiss: (jobId: string) => void;
+  /** The ids of what waits to be measured, in the order it is taken up. */
+  readonly line: () => string[];
+  /** Puts one of them elsewhere in that order. Throws `not-found` or `conflict`. */
+  readonly move: (jobId: string, to: LineMove) => void;
+  /** Says which clip is on screen: what waits for it is taken up before what nobody has put in its place. */
+  readonly showing: (clipId: string) => void;
+  /** Stops measuring joints, puts what was begun back in line, and takes up no more. */
+  readonly pauseMeasuring: () => void;
+  readonly goOnMeasuring: () => void;
 };
 
 export type NewJob = {
@@ -44,4 +55,6 @@ export type NewJob = {
   readonly sessionId: string | null;
   readonly clipId?: string;
   readonly task: Task;
+  /** 0, asked for by a person, where nothing is said. */
+  readonly rank?: number;
 };

@@ -1,4 +1,6 @@
+import path from 'node:path';
 import * as v from 'valibot';
+import type { Message } from '../../../engine/message/message.ts';
 import type { ProblemId } from '../../../engine/wording/sayProblem.ts';
 import { type Problem, type ProblemCode, ProblemError } from '../../contract/reply.ts';
 
@@ -25,11 +27,26 @@ export function checkParams<S extends v.GenericSchema>(name: string, schema: S, 
 /** What the disk under the library, or the database's file, can do at any time. */
 function foreseenProblem(error: unknown): Problem | undefined {
   const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-  if (code === 'ENOSPC' || code === 'EDQUOT' || code === 'SQLITE_FULL') return problem('disk', 'diskFull');
-  if (code === 'EROFS' || code === 'EACCES' || /^SQLITE_(IOERR|READONLY|CANTOPEN)/.test(code)) {
-    return problem('disk', 'diskRefused');
-  }
+  const place = placeOf(error);
+  if (code === 'ENOSPC' || code === 'EDQUOT' || code === 'SQLITE_FULL') return problem('disk', 'diskFull', place);
+  const why = refusals.find(([codes]) => codes.test(code))?.[1];
+  if (why !== undefined) return problem('disk', 'diskRefused', { ...place, why });
   return /^SQLITE_(CORRUPT|NOTADB)/.test(code) ? problem('library-damaged', 'becameDamaged') : undefined;
 }
 
-const problem = (code: ProblemCode, id: ProblemId): Problem => ({ code, message: { id, values: {} } });
+const refusals = [
+  [/^(EROFS|SQLITE_READONLY)/, 'readOnly'],
+  [/^(EACCES|EPERM|SQLITE_PERM)/, 'noPermission'],
+  [/^(EIO|SQLITE_IOERR|SQLITE_CANTOPEN)/, 'broken'],
+] as const;
+
+/** The folder that an error of the file system names; the database's own errors name none, and mean the library's. */
+function placeOf(error: unknown): Message['values'] {
+  const named = error instanceof Error && 'path' in error && typeof error.path === 'string' ? error.path : null;
+  return named === null ? { place: 'library', folder: '' } : { place: 'folder', folder: path.dirname(named) };
+}
+
+const problem = (code: ProblemCode, id: ProblemId, values: Message['values'] = {}): Problem => ({
+  code,
+  message: { id, values },
+});

@@ -35,7 +35,7 @@ import {
   removeFiles,
   takeIn,
 } from './inbox.ts';
-import { cancelJob, listAllJobs, retryJob } from './jobs.ts';
+import { cancelJob, dismissJobs, getLine, listAllJobs, moveJob, retryJob } from './jobs.ts';
 import {
   addParagraph,
   bringParagraphBack,
@@ -197,6 +197,9 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'jobs.list': listAllJobs,
   'jobs.cancel': cancelJob,
   'jobs.retry': retryJob,
+  'jobs.dismiss': dismissJobs,
+  'jobs.line': getLine,
+  'jobs.move': moveJob,
   'night.next': findNext,
   'night.left': tellLeft,
   'settings.get': getSettings,

@@ -11,3 +11,15 @@ export const retryJob: Handler<'jobs.retry'> = (context, { jobId }) => {
   context.jobs.retry(jobId);
   return {};
 };
+
+export const dismissJobs: Handler<'jobs.dismiss'> = (context, { jobIds }) => {
+  for (const jobId of jobIds) context.jobs.dismiss(jobId);
+  return {};
+};
+
+export const getLine: Handler<'jobs.line'> = (context) => context.jobs.line();
+
+export const moveJob: Handler<'jobs.move'> = (context, { jobId, to }) => {
+  context.jobs.move(jobId, to);
+  return {};
+};

@@ -1,9 +1,9 @@
 import type { Click, SetUp } from '../../../engine/recording/setUp.ts';
 import type { ActionId } from '../../../engine/wording/sayAction.ts';
-import { step } from '../../../engine/wording/sayJob.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
-import type { Context, NewJob } from '../context/context.ts';
+import type { Context } from '../context/context.ts';
+import { measuringOf } from '../jobs/measuringJob.ts';
 import { insertNewJob } from '../jobs/queue.ts';
 import { clipToMeasure } from '../measure/clipToMeasure.ts';
 import { addOfferedRep, markMeasuredReps } from '../measure/measuredReps.ts';
@@ -73,17 +73,6 @@ export const addOffered: Handler<'measures.addOffered'> = (context, { clipId, of
     return { name: { id: 'movementCounted', values: {} }, value: {} };
   });
 };
-
-/** The job that measures a clip. */
-export function measuringOf(clip: ClipHome, how: { readonly joints: boolean; readonly again: boolean }): NewJob {
-  return {
-    kind: 'measure',
-    title: step('measure', { clip: clip.name }),
-    sessionId: clip.session_id,
-    clipId: clip.id,
-    task: { do: 'measure', clipId: clip.id, ...how },
-  };
-}
 
 const setUpParts = [
   'discDiameterM',

@@ -77,5 +77,6 @@ export const setPosition: Handler<'position.set'> = (context, { sessionId, clipI
     throw new ProblemError('conflict', 'clipElsewhere');
   }
   writePosition(writing, sessionId, { clipId, frame });
+  context.jobs.showing(clipId);
   return {};
 };

@@ -1,25 +1,32 @@
 import { randomUUID } from 'node:crypto';
+import * as v from 'valibot';
 import type { JobStep } from '../../../engine/wording/sayJob.ts';
 import type { AnyEvent } from '../../contract/events.ts';
-import type { Job } from '../../contract/jobs.ts';
+import type { Job, LineMove } from '../../contract/jobs.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { secondsLeft } from '../../contract/timeLeft.ts';
 import type { Jobs, NewJob } from '../context/context.ts';
 import { problemOf } from '../context/problems.ts';
+import { taskSchema } from '../context/tasks.ts';
 import type { Log } from '../log/log.ts';
+import { inTransaction } from '../store/connection.ts';
 import {
   countWaitingJobs,
   findJob,
+  findOpenMeasuring,
   insertJob,
   type JobLane,
   type JobRow,
   listJobs,
+  listMeasuringLine,
   nextWaitingJob,
   recoverJobs,
   setJobState,
+  setRank,
 } from '../store/jobs.ts';
 import type { Library } from '../store/library.ts';
 import { messageOfText, textOfMessage } from '../store/storedMessage.ts';
+import { ranksAfterMove } from './line.ts';
 
 /** What a running job gets: a signal to stop, and a way to report progress (0-1, null = unknown). */
 export type JobTools = {
@@ -34,12 +41,16 @@ type Host = {
   readonly library: () => Library;
   readonly emit: (event: AnyEvent) => void;
   readonly run: (job: JobRow, tools: JobTools) => Promise<void>;
+  /** Whether measuring is paused; never unless something is given. */
+  readonly isPaused?: () => boolean;
   /** The time that passes, in milliseconds; `performance.now` unless another is given. */
   readonly nowMs?: () => number;
 };
 
 type Running = {
   readonly id: string;
+  /** It measures joints: what a pause stops. */
+  readonly takesLong: boolean;
   readonly abort: AbortController;
   readonly startedMs: number;
   progress: number | null;
@@ -47,7 +58,7 @@ type Running = {
 };
 
 /** Why a running job is stopped; the first reason stands. */
-type StopReason = 'cancelled' | 'closing';
+type StopReason = 'cancelled' | 'closing' | 'paused';
 const stop = ({ abort }: Running, reason: StopReason): void => abort.abort(reason);
 
 /** One line of jobs: what runs, and the loop that takes up the next. */
@@ -73,6 +84,7 @@ export class JobQueue implements Jobs {
     tookS: [],
   }));
   #closed = false;
+  #clipOnScreen: string | null = null;
 
   constructor(host: Host) {
     this.#host = host;
@@ -94,6 +106,7 @@ export class JobQueue implements Jobs {
   /** Announces a job that was stored in somebody else's transaction, and has it run. */
   tell(jobId: string): void {
     this.#emit(jobId);
+    if (this.#existing(jobId).kind === 'measure') this.#tellLine();
     this.#wake();
   }
 
@@ -125,6 +138,47 @@ export class JobQueue implements Jobs {
     this.#wake();
   }
 
+  /** Puts a job that failed out of sight. Throws `not-found` or `conflict`. */
+  dismiss(jobId: string): void {
+    const job = this.#existing(jobId);
+    if (job.state !== 'failed') throw new ProblemError('conflict', 'jobNotFailed');
+    this.#move(jobId, 'cancelled', job.message);
+  }
+
+  /** The ids of what waits to be measured, in the order it is taken up. */
+  line(): string[] {
+    return listMeasuringLine(this.#host.library().reading, this.#clipOnScreen).map(({ id }) => id);
+  }
+
+  /** Puts one of them elsewhere in that order. Throws `not-found`, or `conflict` when it doesn't wait there. */
+  move(jobId: string, to: LineMove): void {
+    this.#existing(jobId);
+    const { reading, writing } = this.#host.library();
+    const ranks = ranksAfterMove(listMeasuringLine(reading, this.#clipOnScreen), jobId, to);
+    if (ranks.length === 0) throw new ProblemError('conflict', 'jobNotInLine');
+    inTransaction(writing, () => {
+      for (const one of ranks) setRank(writing, one);
+    });
+    this.#tellLine();
+  }
+
+  /** Says which clip is on screen. */
+  showing(clipId: string): void {
+    if (clipId === this.#clipOnScreen) return;
+    this.#clipOnScreen = clipId;
+    if (findOpenMeasuring(this.#host.library().reading, clipId)) this.#tellLine();
+  }
+
+  /** Puts the measuring of joints that runs back in line; no more is taken up while the host says that it is paused. */
+  pauseMeasuring(): void {
+    const { running } = this.#lanes.find(({ name }) => name === 'measuring') ?? {};
+    if (running?.takesLong) stop(running, 'paused');
+  }
+
+  goOnMeasuring(): void {
+    this.#wake();
+  }
+
   /** Interrupts what runs, leaves it in line for the next opening, and resolves when nothing runs any more. */
   async close(): Promise<void> {
     this.#closed = true;
@@ -142,7 +196,9 @@ export class JobQueue implements Jobs {
     await new Promise(setImmediate);
     try {
       while (!this.#closed) {
-        const job = nextWaitingJob(this.#host.library().reading, lane.name);
+        const paused = this.#host.isPaused?.() ?? false;
+        const view = { clipOnScreen: this.#clipOnScreen, paused };
+        const job = nextWaitingJob(this.#host.library().reading, lane.name, view);
         if (!job) break;
         await this.#runOne(lane, job);
       }
@@ -157,7 +213,8 @@ export class JobQueue implements Jobs {
 
   async #runOne(lane: Lane, job: JobRow): Promise<void> {
     const started = { startedMs: this.#nowMs(), progress: null, step: null };
-    const running: Running = { id: job.id, abort: new AbortController(), ...started };
+    const takesLong = job.kind === 'measure' && takesLongToMeasure(job.task);
+    const running: Running = { id: job.id, abort: new AbortController(), takesLong, ...started };
     lane.running = running;
     this.#move(job.id, 'running', '');
     try {
@@ -168,7 +225,7 @@ export class JobQueue implements Jobs {
     } catch (error) {
       const { code, message } = problemOf(error, `a job (${job.kind})`);
       const reason: StopReason | undefined = running.abort.signal.reason;
-      if (reason === 'closing') this.#end(lane, job.id, 'waiting', '');
+      if (reason === 'closing' || reason === 'paused') this.#end(lane, job.id, 'waiting', '');
       else if (code === 'cancelled') this.#end(lane, job.id, 'cancelled', textOfMessage(message));
       else this.#end(lane, job.id, 'failed', textOfMessage(message));
     }
@@ -190,6 +247,10 @@ export class JobQueue implements Jobs {
   #move(jobId: string, state: Job['state'], message: string): void {
     setJobState(this.#host.library().writing, jobId, state, message);
     this.#emit(jobId);
+  }
+
+  #tellLine(): void {
+    this.#host.emit({ name: 'lineChanged', data: {} });
   }
 
   #emit(jobId: string): void {
@@ -245,19 +306,18 @@ export class JobQueue implements Jobs {
   }
 }
 
+function takesLongToMeasure(task: string): boolean {
+  const parsed = v.safeParse(taskSchema, JSON.parse(task));
+  return parsed.success && parsed.output.do === 'measure' && parsed.output.joints;
+}
+
 const isSameStep = (one: JobStep | null, other: JobStep | null): boolean =>
   one === other || (one !== null && other !== null && textOfMessage(one) === textOfMessage(other));
 
 /** Stores a new job and gives its id. Within a caller's transaction, the job is stored with it or not at all. */
-export function insertNewJob(library: Library, { kind, title, sessionId, clipId, task }: NewJob): string {
+export function insertNewJob(library: Library, { kind, title, sessionId, clipId, task, rank = 0 }: NewJob): string {
   const id = randomUUID();
-  insertJob(library.writing, {
-    id,
-    kind,
-    title: textOfMessage(title),
-    session_id: sessionId,
-    clip_id: clipId ?? null,
-    task: JSON.stringify(task),
-  });
+  const row = { id, kind, title: textOfMessage(title), session_id: sessionId, clip_id: clipId ?? null };
+  insertJob(library.writing, { ...row, task: JSON.stringify(task) }, rank);
   return id;
 }

@@ -123,8 +123,8 @@ export function posterClips(reading: Reading, folder: LibraryFolder, sessionId: 
 
 /** What the player needs to know of a clip. */
 function clipMediaOf(folder: LibraryFolder, clip: ClipRow, footage: FootageRow | undefined): ClipMedia {
-  const trouble = troubleOf(folder, footage);
   const upright = footage && uprightOf(footage, clip);
+  const trouble = troubleOf(folder, clip.name, footage);
   return {
     clipId: clip.id,
     ready: trouble === null,
@@ -141,15 +141,15 @@ function clipMediaOf(folder: LibraryFolder, clip: ClipRow, footage: FootageRow |
   };
 }
 
-function troubleOf(folder: LibraryFolder, footage: FootageRow | undefined): Message<ProblemId> | null {
+function troubleOf(folder: LibraryFolder, clip: string, footage: FootageRow | undefined): Message<ProblemId> | null {
   if (!footage?.file) return { id: 'footageElsewhere', values: {} };
   if (footage.plays === 'proxy') {
     if (footage.proxy_file === null) return { id: 'playableCopyToCome', values: {} };
     if (isThere(folder.clips, footage.proxy_file)) return null;
-    return { id: 'playableCopyMissing', values: { file: footage.proxy_file } };
+    return { id: 'playableCopyMissing', values: { clip } };
   }
   if (isThere(folder.clips, footage.file)) return null;
-  return { id: 'clipFileMissing', values: { file: footage.file } };
+  return { id: 'clipFileMissing', values: { clip } };
 }
 
 function isThere(folder: string, name: string | null | undefined): boolean {

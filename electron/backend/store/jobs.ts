@@ -1,6 +1,9 @@
 import type { Job } from '../../contract/jobs.ts';
 import { all, first, type Reading, run, type Writing } from './connection.ts';
 
+/** A job that waits in the measuring lane; `rank`: below 0 where a person has put it in its place. */
+export type Waiting = { readonly id: string; readonly rank: number };
+
 /** A job as it is stored; `task` is JSON that its runner reads. */
 export type JobRow = {
   readonly id: string;
@@ -34,17 +37,49 @@ const kindsOf: Readonly<Record<JobLane, string>> = {
   footage: "kind NOT IN ('measure', 'handover', 'narration')",
 };
 
+/** What decides which job of the measuring lane is next besides its rank. */
+export type LineView = {
+  /** The clip on screen: its measuring comes before what nobody has put in its place. */
+  readonly clipOnScreen: string | null;
+  /** While it is paused, only what takes seconds is taken up. */
+  readonly paused: boolean;
+};
+
+const takesLong = "coalesce(json_extract(task, '$.joints'), 0)";
+const inLine = `CASE WHEN rank < 0 THEN 0 WHEN clip_id = ? THEN 1 ELSE 2 END, rank, number`;
+
 /**
- * The job of a lane to take up next, or undefined: the one that has waited longest. Measuring without joints goes first:
- * it takes seconds, and somebody who clicked the disc waits for it.
+ * The job of a lane to take up next, or undefined: by rank, then the one that has waited longest. Measuring without joints goes
+ * first: it takes seconds, and somebody who clicked the disc waits for it.
  */
-export function nextWaitingJob(reading: Reading, lane: JobLane): JobRow | undefined {
-  const mine = kindsOf[lane];
-  const quickFirst = lane === 'measuring' ? "coalesce(json_extract(task, '$.joints'), 0), " : '';
-  return first<JobRow>(
-    reading,
-    `SELECT ${columns} FROM job WHERE state = 'waiting' AND ${mine} ORDER BY ${quickFirst}number LIMIT 1`,
-  );
+export function nextWaitingJob(reading: Reading, lane: JobLane, view: LineView): JobRow | undefined {
+  const waiting = `SELECT ${columns} FROM job WHERE state = 'waiting' AND ${kindsOf[lane]}`;
+  if (lane !== 'measuring') return first<JobRow>(reading, `${waiting} ORDER BY rank, number LIMIT 1`);
+  const unlessPaused = view.paused ? `AND ${takesLong} = 0` : '';
+  const sql = `${waiting} ${unlessPaused} ORDER BY ${takesLong}, ${inLine} LIMIT 1`;
+  return first<JobRow>(reading, sql, view.clipOnScreen);
+}
+
+/** The clips that wait to be measured, in the order they are taken up. */
+export function listMeasuringLine(reading: Reading, clipOnScreen: string | null): Waiting[] {
+  const sql = `SELECT id, rank FROM job WHERE state = 'waiting' AND kind = 'measure' AND ${takesLong} = 1 ORDER BY ${inLine}`;
+  return all<Waiting>(reading, sql, clipOnScreen);
+}
+
+/** Gives a job its rank. */
+export function setRank(writing: Writing, { id, rank }: Waiting): void {
+  run(writing, 'UPDATE job SET rank = ? WHERE id = ?', rank, id);
+}
+
+/** Whether a clip ever was in line to be measured, however that ended. */
+export function hadMeasuring(reading: Reading, clipId: string): boolean {
+  const sql = "SELECT 1 AS there FROM job WHERE clip_id = ? AND kind = 'measure' LIMIT 1";
+  return first<{ there: number }>(reading, sql, clipId) !== undefined;
+}
+
+/** Takes the measuring out of the line that nobody asked for. */
+export function removeUnaskedMeasuring(writing: Writing): void {
+  run(writing, "DELETE FROM job WHERE state = 'waiting' AND kind = 'measure' AND rank > 0");
 }
 
 /** How many jobs of a lane wait. */
@@ -71,11 +106,11 @@ export function listOpenBatches(reading: Reading): ReadonlySet<string> {
 }
 
 /** Adds a waiting job. */
-export function insertJob(writing: Writing, job: Omit<JobRow, 'state' | 'message'>): void {
+export function insertJob(writing: Writing, job: Omit<JobRow, 'state' | 'message'>, rank: number): void {
   run(
     writing,
-    `INSERT INTO job (id, kind, title, state, message, session_id, clip_id, task, created_at)
-      VALUES (?, ?, ?, 'waiting', '', ?, ?, ?, ?)`,
+    `INSERT INTO job (id, kind, title, state, message, session_id, clip_id, task, created_at, rank)
+      VALUES (?, ?, ?, 'waiting', '', ?, ?, ?, ?, ?)`,
     job.id,
     job.kind,
     job.title,
@@ -83,6 +118,7 @@ export function insertJob(writing: Writing, job: Omit<JobRow, 'state' | 'message
     job.clip_id,
     job.task,
     new Date().toISOString(),
+    rank,
   );
 }
 
@@ -106,12 +142,15 @@ export function finishJob(
   );
 }
 
-/** Puts jobs that were running when the last process ended back in line, and forgets old finished ones. */
+/**
+ * Puts jobs that were running when the last process ended back in line, and forgets old ones that ended; a clip that
+ * somebody took out of the line is remembered, so that it isn't measured by itself again.
+ */
 export function recoverJobs(writing: Writing): void {
   run(writing, "UPDATE job SET state = 'waiting', message = '' WHERE state = 'running'");
   run(
     writing,
-    `DELETE FROM job WHERE state IN ('done', 'cancelled')
+    `DELETE FROM job WHERE (state = 'done' OR (state = 'cancelled' AND kind <> 'measure'))
       AND number <= (SELECT coalesce(max(number), 0) FROM job) - 200`,
   );
 }

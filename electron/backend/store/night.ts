@@ -93,3 +93,24 @@ function keyOf(reading: Reading, sessionId: string): DueKey | undefined {
   const row = first<{ due: number; came_at: string }>(reading, sql, sessionId);
   return row && [row.due, row.came_at, sessionId];
 }
+
+/** Whether the joints in footage were looked for. */
+export function isMeasured(reading: Reading, footageId: string): boolean {
+  const sql = "SELECT 1 AS there FROM recording WHERE footage_id = ? AND what = 'joints' LIMIT 1";
+  return first<{ there: number }>(reading, sql, footageId) !== undefined;
+}
+
+/** A session among all by day: its day, when it was made, and its id. */
+export type SessionKey = readonly [date: string, createdAt: string, sessionId: string];
+
+const unmeasuredAtOnce = 20;
+
+/** Sessions with clips that are not measured, the newest day first, those after a key; at most some. */
+export function listUnmeasuredSessions(reading: Reading, after: SessionKey | null): SessionKey[] {
+  const sql = `SELECT date, created_at, session_id FROM session_summary INDEXED BY session_summary_unmeasured
+    WHERE measured < clips AND (date, created_at, session_id) < (?, ?, ?)
+    ORDER BY date DESC, created_at DESC, session_id DESC LIMIT ?`;
+  const key = after ?? ['~', '~', '~'];
+  const rows = all<{ date: string; created_at: string; session_id: string }>(reading, sql, ...key, unmeasuredAtOnce);
+  return rows.map((row) => [row.date, row.created_at, row.session_id]);
+}

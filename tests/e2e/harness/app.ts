@@ -32,7 +32,18 @@ export type App = {
 };
 
 /** `mayStart`: false once the run is at its end. */
-type StartOptions = LaunchOptions & { readonly mayStart: () => boolean };
+type StartOptions = LaunchOptions & { readonly mayStart: () => boolean; readonly measuring?: 'byItself' | 'onDemand' };
+
+/** Runs in the page: a library, this one or the next that is made, measures nothing by itself from now on. */
+async function measureOnDemandAlone(): Promise<void> {
+  const { rackside } = window;
+  const change = () => rackside.ask('settings.change', { measureByItself: false });
+  rackside.onEvent(({ name }) => {
+    if (name === 'libraryChanged') void change();
+  });
+  const state = await rackside.ask('library.state', {});
+  if (state.ok && state.value.kind === 'open') await change();
+}
 
 type Started = { readonly child: ChildProcess; readonly ended: Promise<number | null>; readonly endpoint: string };
 
@@ -77,6 +88,7 @@ export async function launchApp(options: StartOptions): Promise<App> {
   const addresses: string[] = [];
   page.on('request', (request) => addresses.push(request.url()));
   await page.waitForFunction(() => document.readyState === 'complete' && typeof window.rackside === 'object');
+  if (options.measuring !== 'byItself') await page.evaluate(measureOnDemandAlone);
 
   const processId = child.pid ?? 0;
   const reply: App['reply'] = (name, params) =>

@@ -18,6 +18,21 @@ export const jobs = {
   progress: 'Progress: {job}',
   cancel: 'Cancel',
   tryAgain: 'Try again',
+
+  title: 'Jobs',
+  none: 'Nothing is running.',
+  pause: 'Pause measuring',
+  goOn: 'Go on measuring',
+  failedJobs: 'Failed jobs',
+  retryAll: 'Try all again',
+  dismissAll: 'Dismiss all',
+  cancelOf: 'Cancel: {job}',
+  tryAgainOf: 'Try again: {job}',
+  dismissOf: 'Dismiss: {job}',
+  moveFirst: 'Move to the front: {job}',
+  moveUp: 'Move up: {job}',
+  moveDown: 'Move down: {job}',
+  paused: 'Measuring is paused',
 } as const;
 
 export type JobsMessageId = keyof typeof jobs;

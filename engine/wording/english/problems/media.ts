@@ -42,8 +42,10 @@ export const media = {
     'The {what, select, poster {poster} filmstrip {filmstrip} other {video}} of “{clip}” is not in the library’s folder.',
   footageElsewhere: 'The footage of this clip is not in the library; its flags and grade are.',
   playableCopyToCome: 'A playable copy of this clip is still to be made; see the jobs.',
-  playableCopyMissing: 'The playable copy “clips/{file}” is missing; put it back to see this clip.',
-  clipFileMissing: 'The file “clips/{file}” is missing; put it back, or import the clip again, to see it.',
+  playableCopyMissing:
+    'The playable copy of “{clip}” is missing from the library’s folder “clips”; put it back to see this clip.',
+  clipFileMissing:
+    'The file of “{clip}” is missing from the library’s folder “clips”; put it back, or import the clip again, to see it.',
   noFootageToCopy: 'The footage is not in the library, so no playable copy was made.',
   nothingToMeasure:
     'The footage of “{clip}” is not in the library, so there is nothing to measure; import the clip first.',

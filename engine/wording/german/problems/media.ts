@@ -48,9 +48,10 @@ export const media = {
     '{what, select, poster {Das Vorschaubild} filmstrip {Der Filmstreifen} other {Das Video}} von „{clip}“ liegt nicht im Ordner der Bibliothek.',
   footageElsewhere: 'Das Video dieses Clips ist nicht in der Bibliothek; Bemerkungen und Note sind da.',
   playableCopyToCome: 'Von diesem Clip muss noch eine abspielbare Kopie entstehen; siehe Aufträge.',
-  playableCopyMissing: 'Die abspielbare Kopie „clips/{file}“ fehlt. Leg sie zurück, um diesen Clip zu sehen.',
+  playableCopyMissing:
+    'Die abspielbare Kopie von „{clip}“ fehlt im Ordner „clips“ der Bibliothek. Leg sie zurück, um diesen Clip zu sehen.',
   clipFileMissing:
-    'Die Datei „clips/{file}“ fehlt. Leg sie zurück oder importier den Clip noch einmal, um ihn zu sehen.',
+    'Die Datei von „{clip}“ fehlt im Ordner „clips“ der Bibliothek. Leg sie zurück oder importier den Clip noch einmal, um ihn zu sehen.',
   noFootageToCopy: 'Das Video ist nicht in der Bibliothek, es entstand keine abspielbare Kopie.',
   nothingToMeasure:
     'Das Video von „{clip}“ ist nicht in der Bibliothek, es gibt nichts zu messen. Importier erst den Clip.',

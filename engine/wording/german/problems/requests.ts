@@ -3,9 +3,10 @@ import type { requests as english } from '../../english/problems/requests.ts';
 export const requests = {
   asWritten: '{sentence}',
   unforeseen: 'In Rackside ist etwas schiefgegangen, deshalb ist nichts passiert. Deine Bibliothek ist unverändert.',
-  diskFull: 'Der Datenträger ist voll, deshalb wurde nichts gespeichert. Schaff Platz und versuch es noch einmal.',
+  diskFull:
+    'Bei {place, select, folder {„{folder}“} other {der Bibliothek}} ist der Datenträger voll, deshalb wurde nichts gespeichert. Schaff Platz und versuch es noch einmal.',
   diskRefused:
-    'Der Datenträger lässt sich nicht lesen oder beschreiben, deshalb ist nichts passiert. Prüf ihn und versuch es noch einmal.',
+    '{why, select, readOnly {{place, select, folder {„{folder}“} other {Der Ordner der Bibliothek}} lässt sich nur lesen} noPermission {Für {place, select, folder {„{folder}“} other {den Ordner der Bibliothek}} fehlt die Berechtigung} other {Bei {place, select, folder {„{folder}“} other {der Bibliothek}} ließ sich der Datenträger nicht lesen oder beschreiben}}, deshalb wurde das nicht getan. Prüf den Datenträger und versuch es noch einmal.',
   cancelled: 'Abgebrochen. Es bleibt nichts Unvollständiges zurück.',
   unknownRequest: 'Rackside kennt diese Anfrage nicht. Es wurde nichts geändert.',
   refusedRequest:
@@ -23,6 +24,7 @@ export const requests = {
     'Der Teil von Rackside, der die Bibliothek verwaltet, fällt immer wieder aus. Was gespeichert war, ist sicher; beende Rackside und öffne es neu.',
   jobGone: 'Dieser Auftrag steht nicht mehr in der Liste. Es wurde nichts geändert.',
   jobEnded: 'Dieser Auftrag ist schon beendet, es gab nichts abzubrechen.',
+  jobNotInLine: 'Dieser Clip wartet nicht mehr aufs Messen, deshalb blieb die Reihenfolge, wie sie war.',
   jobNotFailed: 'Dieser Auftrag ist nicht fehlgeschlagen, es gab nichts zu wiederholen.',
   noNextPage: 'Die Liste geht von dort nicht weiter. Frag nach der ersten Seite.',
 } as const satisfies Readonly<Record<keyof typeof english, string>>;

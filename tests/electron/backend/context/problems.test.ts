@@ -10,12 +10,21 @@ it.each([
   ['ENOSPC', 'disk', /disk is full/],
   ['SQLITE_FULL', 'disk', /disk is full/],
   ['SQLITE_IOERR_WRITE', 'disk', /check the disk/],
-  ['SQLITE_READONLY', 'disk', /check the disk/],
+  ['SQLITE_READONLY', 'disk', /The library’s folder can only be read.*check the disk/],
+  ['SQLITE_PERM', 'disk', /no permission for the library’s folder/],
   ['SQLITE_CORRUPT', 'library-damaged', /damaged/],
 ])('tells %s in plain words', (code, problem, sentence) => {
   const told = problemOf(failing(code), 'flags.add');
   expect(told.code).toBe(problem);
   expect(sayProblem(told.message, 'en')).toMatch(sentence);
+});
+
+it('names the folder that the disk refused, and why', () => {
+  const refusedAt = (code: string, at: string): string =>
+    sayProblem(problemOf(Object.assign(failing(code), { path: at }), 'a job').message, 'en');
+  expect(refusedAt('ENOSPC', '/media/stick/clips/a.mp4')).toContain('full at “/media/stick/clips”');
+  expect(refusedAt('EACCES', '/media/stick/clips/a.mp4')).toContain('no permission for “/media/stick/clips”');
+  expect(refusedAt('EROFS', '/media/stick/a.mp4')).toContain('“/media/stick” can only be read');
 });
 
 it('tells nothing of what no one foresaw but that it happened, and keeps the details for stderr', () => {
