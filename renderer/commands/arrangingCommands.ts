@@ -83,7 +83,7 @@ const otherEntry = ({ review, entry }: ClipAtHand): Entry | undefined =>
 const removeIt: Command<ArrangingContext> = {
   ...named('removeIt'),
   group: 'arranging',
-  keys: ['Mod+Delete', 'Mod+Backspace'],
+  keys: ['F8'],
   readOnly: 'allowed',
   when: (context) => (context.atHand?.kind === 'session' ? available : canChange(context)),
   run: async ({ atHand }) => {
@@ -174,7 +174,7 @@ const moveEntry: Command<ArrangingContext> = {
 const removeWholeEntry: Command<ArrangingContext> = {
   ...named('removeEntry'),
   group: 'arranging',
-  keys: ['Mod+Shift+Delete', 'Mod+Shift+Backspace'],
+  keys: ['Shift+F8'],
   readOnly: 'refused',
   when: canChange,
   run: async (context) => {
@@ -207,8 +207,8 @@ export const clipMenu: readonly Command<ArrangingContext>[] = [
 
 /** What can be done with the exercise of a clip, in the order of its menu. */
 export const entryMenu: readonly Command<ArrangingContext>[] = [
-  shiftEntry('entryEarlier', 'Mod+Shift+ArrowUp', -1),
-  shiftEntry('entryLater', 'Mod+Shift+ArrowDown', 1),
+  shiftEntry('entryEarlier', 'Mod+Shift+PageUp', -1),
+  shiftEntry('entryLater', 'Mod+Shift+PageDown', 1),
   moveEntry,
   mergeWith,
   parked,

@@ -102,11 +102,11 @@ export const arranging: Scenario = {
     await report.check(
       'a removed clip comes back by the status line’s undo, and by the bin after a restart',
       async () => {
-        await app.page.keyboard.press('Control+Delete');
+        await app.page.keyboard.press('F8');
         await until('one clip less', async () => (await shown(sessionId))[0]?.length === 2);
         await app.page.getByTestId('done-state').getByRole('button', { name: 'Undo' }).click();
         await until('all as it was', async () => same(await shown(sessionId), before));
-        await app.page.keyboard.press('Control+Delete');
+        await app.page.keyboard.press('F8');
         await until('one clip less', async () => (await shown(sessionId))[0]?.length === 2);
         await restart();
         await app.page.getByRole('button', { name: 'Bin' }).click();
