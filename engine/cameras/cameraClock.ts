@@ -12,12 +12,10 @@ export function offsetBetween(
   return Math.round(us / realTimeFactor - leadUs / leadFactor);
 }
 
-/** A moment of the lead's clip on the other camera's clock, in media microseconds. */
-export function onOtherCamera(leadUs: number, lead: CameraClock, other: CameraClock, offsetUs: number): number {
-  return Math.round((leadUs / lead.realTimeFactor + offsetUs) * other.realTimeFactor);
-}
+/** A camera of a set: its clock, and how much later a moment stands on it than on the lead's, in microseconds of real time (the lead's is 0). */
+export type CameraOfSet = CameraClock & { readonly offsetUs: number };
 
-/** A moment of the other camera's clip on the lead's clock, in media microseconds. */
-export function onLeadCamera(otherUs: number, lead: CameraClock, other: CameraClock, offsetUs: number): number {
-  return Math.round((otherUs / other.realTimeFactor - offsetUs) * lead.realTimeFactor);
+/** A moment of one camera's clip on another's clock, both in media microseconds. */
+export function acrossCameras(us: number, from: CameraOfSet, to: CameraOfSet): number {
+  return Math.round((us / from.realTimeFactor - from.offsetUs + to.offsetUs) * to.realTimeFactor);
 }

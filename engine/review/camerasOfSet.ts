@@ -1,3 +1,6 @@
+import { acrossCameras, type CameraOfSet } from '../cameras/cameraClock.ts';
+import { frameStartUs, nearestFrame } from '../time/frames.ts';
+import type { FrameTable } from '../time/frameTable.ts';
 import type { Clip, Entry } from './review.ts';
 
 /** The clip that leads the set a clip shows: itself, unless it shows the set of another clip of the entry from another side. */
@@ -39,3 +42,16 @@ export function asOneCamera(entry: Entry): Entry {
     ticks: entry.ticks.map(onLead),
   };
 }
+
+type Filmed = { readonly clip: Clip; readonly table: FrameTable };
+
+/** The frame of another camera of the set that shows the moment of a frame; the nearest that it has. */
+export function frameOnCamera(frame: number, from: Filmed, to: Filmed): number {
+  const us = acrossCameras(frameStartUs(from.table, frame), cameraOf(from.clip), cameraOf(to.clip));
+  return nearestFrame(to.table, us);
+}
+
+const cameraOf = ({ realTimeFactor, sameSet }: Clip): CameraOfSet => ({
+  realTimeFactor,
+  offsetUs: sameSet?.offsetUs ?? 0,
+});

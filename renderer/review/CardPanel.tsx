@@ -6,7 +6,7 @@ import type { Entry, Review } from '../../engine/review/review.ts';
 import { withinSentence } from '../../engine/wording/wordings.ts';
 import { mutate } from '../bridge/mutate.ts';
 import { catalogueState } from '../state/catalogueState.ts';
-import type { ReviewData } from '../state/reviewState.ts';
+import { type ReviewData, reviewState } from '../state/reviewState.ts';
 import { deskLanguage } from '../words/deskLanguage.ts';
 import { sayScorecard } from '../words/sayScorecard.ts';
 import { fineRest, nextToJudge } from './commands/leftToJudge.ts';
@@ -54,7 +54,8 @@ type LeftToSeeProps = { readonly entry: Entry; readonly grade: EntryGrade; reado
 
 /** How much of the card is left to judge, buttons to get there, and what no clip can show. */
 function LeftToSee({ entry, grade, catalogue }: LeftToSeeProps) {
-  const model = useMemo(() => scorecardModel(entry, grade, catalogue), [entry, grade, catalogue]);
+  const onStage = reviewState((state) => state.clipId);
+  const model = useMemo(() => scorecardModel(entry, grade, catalogue, onStage), [entry, grade, catalogue, onStage]);
   const left = unseenCells(model).length;
   const all = cellsToSee(model).length;
   const hidden = model.rows

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { onLeadCamera, onOtherCamera } from '../../../engine/cameras/cameraClock.ts';
+import { acrossCameras, type CameraOfSet } from '../../../engine/cameras/cameraClock.ts';
 import { frameStartUs, nearestFrame } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import type { Changes, Row } from './changes.ts';
@@ -92,16 +92,14 @@ type Place = {
   readonly table: FrameTable;
 };
 
+const cameraOf = (clip: ClipRow): CameraOfSet => ({
+  realTimeFactor: clip.real_time_factor,
+  offsetUs: clip.same_set_offset_us ?? 0,
+});
+
 /** Where a frame of one clip lies in another of its set. */
 function placing(from: ClipRow, fromTable: FrameTable, to: ClipRow, toTable: FrameTable): Place {
-  const clock = (clip: ClipRow) => ({ realTimeFactor: clip.real_time_factor });
-  const across = (us: number): number => {
-    if (to.same_set_as === from.id) return onOtherCamera(us, clock(from), clock(to), to.same_set_offset_us ?? 0);
-    if (from.same_set_as === to.id) return onLeadCamera(us, clock(to), clock(from), from.same_set_offset_us ?? 0);
-    const onLead = onLeadCamera(us, { realTimeFactor: 1 }, clock(from), from.same_set_offset_us ?? 0);
-    return onOtherCamera(onLead, { realTimeFactor: 1 }, clock(to), to.same_set_offset_us ?? 0);
-  };
-  const usOf = (frame: number): number => across(frameStartUs(fromTable, frame));
+  const usOf = (frame: number): number => acrossCameras(frameStartUs(fromTable, frame), cameraOf(from), cameraOf(to));
   return { usOf, frameOf: (frame) => nearestFrame(toTable, usOf(frame)), table: toTable };
 }
 

@@ -12,7 +12,7 @@ function leftToSee({ data, stage }: ReviewContext): readonly Cell[] {
   if (data === null || stage === null) return [];
   return data.review.entries.flatMap((entry) => {
     const grade = data.grade.entries.find(({ entryId }) => entryId === entry.id);
-    return grade === undefined ? [] : unseenCells(scorecardModel(entry, grade, stage.catalogue));
+    return grade === undefined ? [] : unseenCells(scorecardModel(entry, grade, stage.catalogue, stage.clip.id));
   });
 }
 

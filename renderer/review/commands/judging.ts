@@ -1,4 +1,3 @@
-import { clipOf } from '../../../engine/review/parts.ts';
 import type { Entry, Flag } from '../../../engine/review/review.ts';
 import type { Severity } from '../../../engine/rubric/rubric.ts';
 import { mutate } from '../../bridge/mutate.ts';
@@ -9,7 +8,7 @@ import { canPlay } from '../../player/playingCommands.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { sayFlags } from '../../words/sayFlags.ts';
 import { sayReasons } from '../../words/sayReasons.ts';
-import { type CursorCell, remarksIn } from '../model/columns.ts';
+import { type CursorCell, remarksOfSet } from '../model/columns.ts';
 import { flagWords, frameWords } from '../model/flagWords.ts';
 import { openNote } from './noteField.ts';
 import { frameOnScreen } from './onScreen.ts';
@@ -21,13 +20,11 @@ export const cursorCell = ({ cursor: { criterion, column } }: ReviewContext): Cu
 
 /** The flags of a cell itself. */
 export function flagsOfCell(entry: Entry, cell: CursorCell): readonly Flag[] {
-  const clip = clipOf(entry, cell.column.clipId);
-  return clip === undefined ? [] : remarksIn(entry.flags, cell, clip);
+  return remarksOfSet(entry.flags, cell, entry.clips);
 }
 
 export function isTicked(entry: Entry, cell: CursorCell): boolean {
-  const clip = clipOf(entry, cell.column.clipId);
-  return clip !== undefined && remarksIn(entry.ticks, cell, clip).length > 0;
+  return remarksOfSet(entry.ticks, cell, entry.clips).length > 0;
 }
 
 /** Whether the cursor is in a cell. */
@@ -121,12 +118,12 @@ export async function toggleFine(context: ReviewContext): Promise<void> {
   const { stage, cursor } = context;
   const cell = cursorCell(context);
   if (stage === null || cell === null) return;
-  await mutate('ticks.set', {
-    clipId: cell.column.clipId,
-    criterion: cell.criterion,
-    reps: repsToMark(context),
-    fine: !isTicked(stage.entry, cell),
-  });
+  const { criterion } = cell;
+  const ticked = remarksOfSet(stage.entry.ticks, cell, stage.entry.clips).map(({ clip }) => clip);
+  const clips = ticked.length > 0 ? new Set(ticked) : [cell.column.clipId];
+  for (const clipId of clips) {
+    await mutate('ticks.set', { clipId, criterion, reps: repsToMark(context), fine: ticked.length === 0 });
+  }
   cursor.chooseReps([]);
 }
 

@@ -1,4 +1,3 @@
-import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Reps } from '../../../engine/review/review.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { allOf, available, type Command, unavailable } from '../../commands/command.ts';
@@ -9,16 +8,8 @@ import { nextUnseen, restOfClip } from '../model/unseen.ts';
 import { goToCell } from './moving.ts';
 import { isOnStage, type ReviewContext } from './reviewContext.ts';
 
-// Buttons ask again with every change of any slice; a card of hundreds of cells is worked out once for each grade.
-const models = new WeakMap<EntryGrade, ScorecardModel>();
-
 function modelOf({ stage }: ReviewContext): ScorecardModel | null {
-  if (stage === null) return null;
-  const known = models.get(stage.grade);
-  if (known !== undefined) return known;
-  const model = scorecardModel(stage.entry, stage.grade, stage.catalogue);
-  models.set(stage.grade, model);
-  return model;
+  return stage === null ? null : scorecardModel(stage.entry, stage.grade, stage.catalogue, stage.clip.id);
 }
 
 function nextCell(context: ReviewContext): Cell | null {

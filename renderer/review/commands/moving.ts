@@ -1,3 +1,4 @@
+import { clipsOfSet } from '../../../engine/review/camerasOfSet.ts';
 import { clipOf, entryOfClip } from '../../../engine/review/parts.ts';
 import type { CommandId } from '../../../engine/wording/english/desk/commands.ts';
 import type { ReasonId } from '../../../engine/wording/english/desk/reasons.ts';
@@ -8,7 +9,14 @@ import { tablesState } from '../../state/clipState.ts';
 import type { Column } from '../../state/cursorState.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { sayReasons } from '../../words/sayReasons.ts';
-import { type CellMove, columnsOfClip, judgedAtStretchedEnd, moveCell, sameColumn } from '../model/columns.ts';
+import {
+  type CellMove,
+  clipsOnCard,
+  columnsOfClip,
+  judgedAtStretchedEnd,
+  moveCell,
+  sameColumn,
+} from '../model/columns.ts';
 import { playhead } from '../state/playerState.ts';
 import { isOnStage, type ReviewContext } from './reviewContext.ts';
 
@@ -56,7 +64,7 @@ function moveCursor(context: ReviewContext, move: CellMove): void {
   const { stage, cursor } = context;
   if (stage === null) return;
   const criteria = stage.grade.criteria.map((scored) => scored.criterion);
-  const to = moveCell(criteria, stage.entry.clips.flatMap(columnsOfClip), cursor, move);
+  const to = moveCell(criteria, clipsOnCard(stage.entry.clips, stage.clip.id).flatMap(columnsOfClip), cursor, move);
   if (to === null) return;
   if (sameColumn(cursor.column, to.column)) cursor.moveTo(to.criterion, to.column);
   else goToCell(context, to.criterion, to.column);
@@ -88,7 +96,9 @@ export function settleCursor({ stage, cursor }: ReviewContext): void {
   const criteria = stage.grade.criteria.map((scored) => scored.criterion);
   const columns = columnsOfClip(stage.clip);
   const keptCriterion = criterion !== null && criteria.includes(criterion) ? criterion : criteria[0];
-  const keptColumn = columns.find((known) => sameColumn(known, column)) ?? columns[1] ?? columns[0];
+  const isOfSet = clipsOfSet(stage.entry.clips, stage.clip).some(({ id }) => id === column?.clipId);
+  const sameRep = isOfSet ? columns.find(({ rep }) => rep === column?.rep) : undefined;
+  const keptColumn = columns.find((known) => sameColumn(known, column)) ?? sameRep ?? columns[1] ?? columns[0];
   if (keptCriterion === undefined || keptColumn === undefined) return;
   if (keptCriterion !== criterion || !sameColumn(keptColumn, column)) moveTo(keptCriterion, keptColumn);
 }

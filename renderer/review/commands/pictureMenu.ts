@@ -3,6 +3,7 @@ import type { Command } from '../../commands/command.ts';
 import { framingState } from '../state/framingState.ts';
 import { coverState, drawingState, setUpState } from '../state/pictureTools.ts';
 import { type Layer, layers, layersState } from '../state/viewState.ts';
+import { layCameras, otherEarlier, otherLater, partCameras, sameMoment, showOtherCamera } from './cameras.ts';
 import { cover, leaveCovering } from './covering.ts';
 import { draw, leaveDrawing } from './drawing.ts';
 import { frame, leaveFraming, mirror, splitClip, trimEnd, trimStart, turnLeft, turnRight } from './framing.ts';
@@ -45,6 +46,12 @@ export const pictureMenu: readonly MenuGroup[] = [
       { command: mirror, isOn: ({ stage }) => stage?.clip.framing?.mirrored === true },
       ...[trimStart, trimEnd, splitClip].map((command) => ({ command })),
     ],
+  },
+  {
+    title: 'cameras',
+    lines: [layCameras, sameMoment, showOtherCamera, otherEarlier, otherLater, partCameras].map((command) => ({
+      command,
+    })),
   },
   { title: 'layers', lines: layers.map(layer) },
   {

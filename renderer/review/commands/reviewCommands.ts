@@ -4,6 +4,7 @@ import { nextToDo } from '../../commands/nightCommands.ts';
 import { handOver, historyCommands, letter } from '../../commands/sessionCommands.ts';
 import { playingCommands } from '../../player/playingCommands.ts';
 import { arrangingCommands } from './arranging.ts';
+import { cameraCommands } from './cameras.ts';
 import { cover } from './covering.ts';
 import { draw } from './drawing.ts';
 import { flaggingCommands } from './flagging.ts';
@@ -41,6 +42,7 @@ export const reviewCommands: readonly Command<ReviewContext>[] = [
   ...clipCommands,
   ...clipMenu,
   ...entryMenu,
+  ...cameraCommands,
   nextToDo,
   ...historyCommands,
   letter,

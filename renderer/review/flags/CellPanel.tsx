@@ -12,7 +12,7 @@ import { sayFlags } from '../../words/sayFlags.ts';
 import { saySeverity } from '../../words/saySeverity.ts';
 import { visitFlag } from '../commands/flagging.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import { columnWords, remarksIn, repsWords } from '../model/columns.ts';
+import { clipsOnCard, columnWords, remarksOfSet, repsWords } from '../model/columns.ts';
 import { momentWords } from '../model/moments.ts';
 import { FaultPicker } from './FaultPicker.tsx';
 import { FlagCard } from './FlagCard.tsx';
@@ -46,9 +46,11 @@ export function CellPanel({ entry, exercise, catalogue, readOnly }: CellPanelPro
   const clip = column === null ? undefined : clipOf(entry, column.clipId);
   if (criterion === null || column === null || clip === undefined) return null;
 
-  const own = remarksIn(entry.flags, { criterion, column }, clip);
+  const own = remarksOfSet(entry.flags, { criterion, column }, entry.clips);
   const ofSet =
-    column.rep === 'set' ? [] : remarksIn(entry.flags, { criterion, column: { ...column, rep: 'set' } }, clip);
+    column.rep === 'set'
+      ? []
+      : remarksOfSet(entry.flags, { criterion, column: { ...column, rep: 'set' } }, entry.clips);
   const flags = shows === 'all' ? entry.flags.filter((flag) => passes(flag, filter)) : [...own, ...ofSet];
   const judged = rubric.criteria.find((known) => known.id === criterion);
   return (
@@ -57,7 +59,10 @@ export function CellPanel({ entry, exercise, catalogue, readOnly }: CellPanelPro
         <h2>
           {shows === 'all'
             ? sayFlags('allFlags')
-            : sayFlags('cell', { criterion: nameOf(criterion), column: columnWords(column, entry.clips) })}
+            : sayFlags('cell', {
+                criterion: nameOf(criterion),
+                column: columnWords(column, clipsOnCard(entry.clips, clip.id)),
+              })}
         </h2>
         <button type="button" className="quiet-button" onClick={() => setShows(shows === 'all' ? 'cell' : 'all')}>
           {shows === 'all' ? sayFlags('thisCell') : sayFlags('allFlagsCount', { count: entry.flags.length })}

@@ -1,3 +1,4 @@
+import { clipsOfSet, setsOf } from '../../../engine/review/camerasOfSet.ts';
 import type { Clip, Reps } from '../../../engine/review/review.ts';
 import type { CriterionId } from '../../../engine/rubric/rubric.ts';
 import type { Column } from '../../state/cursorState.ts';
@@ -11,6 +12,10 @@ export const columnsOfClip = (clip: Clip): readonly Column[] => [
 
 export const sameColumn = (one: Column | null, other: Column | null): boolean =>
   one !== null && other !== null && one.clipId === other.clipId && one.rep === other.rep;
+
+/** The clips whose columns stand on the card, one a set: the one on the stage where it shows the set, else the one that leads. */
+export const clipsOnCard = (clips: readonly Clip[], onStage: string | null): readonly Clip[] =>
+  setsOf(clips).map(({ lead, others }) => others.find(({ id }) => id === onStage) ?? lead);
 
 /** Stable name of a column, for keys and selectors. */
 export const columnKey = (column: Column): string => `${column.clipId}/${column.rep}`;
@@ -33,6 +38,19 @@ export function remarksIn<T extends Remark>(
 ): readonly T[] {
   return remarks.filter(
     (remark) => remark.clip === column.clipId && remark.criterion === criterion && isIn(remark.reps, column, clip),
+  );
+}
+
+/** The same, with those on the same reps of the other cameras of the set. */
+export function remarksOfSet<T extends Remark>(
+  remarks: readonly T[],
+  { criterion, column }: Spot,
+  clips: readonly Clip[],
+): readonly T[] {
+  const clip = clips.find(({ id }) => id === column.clipId);
+  if (clip === undefined) return [];
+  return clipsOfSet(clips, clip).flatMap((camera) =>
+    remarksIn(remarks, { criterion, column: { ...column, clipId: camera.id } }, camera),
   );
 }
 

@@ -2,13 +2,14 @@ import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade } from '../../../engine/grading/grade.ts';
 import { repTotals } from '../../../engine/grading/repTotals.ts';
 import type { Language } from '../../../engine/language/language.ts';
+import { leadOf } from '../../../engine/review/camerasOfSet.ts';
 import type { Clip, Entry, Flag } from '../../../engine/review/review.ts';
 import type { CriterionId } from '../../../engine/rubric/rubric.ts';
 import { criterionName } from '../../../engine/sheet/flagRows.ts';
 import type { Column } from '../../state/cursorState.ts';
 import { deskLanguage } from '../../words/deskLanguage.ts';
 import { sayScorecard } from '../../words/sayScorecard.ts';
-import { columnsOfClip, remarksIn } from './columns.ts';
+import { clipsOnCard, columnsOfClip, remarksOfSet } from './columns.ts';
 
 export type Cell = {
   readonly criterion: CriterionId;
@@ -52,55 +53,68 @@ export type ScorecardModel = {
   readonly weightedMean: number | null;
 };
 
-const isUnit = (unit: { readonly clip: string; readonly rep: number | null }, { clipId, rep }: Column): boolean =>
-  unit.clip === clipId && unit.rep === (rep === 'set' ? null : rep);
+const isUnit = (unit: { readonly clip: string; readonly rep: number | null }, lead: Clip, { rep }: Column): boolean =>
+  unit.clip === lead.id && unit.rep === (rep === 'set' ? null : rep);
 
 /** Flags and ticks of one criterion, sorted once: a card of hundreds of cells must not search them all for each cell. */
-type OfCriterion = { readonly flags: readonly Flag[]; readonly ticks: Entry['ticks'] };
+type OfCriterion = Pick<Entry, 'clips' | 'ticks'> & { readonly flags: readonly Flag[] };
 
 function cellOf(entry: OfCriterion, clip: Clip, scored: CriterionScore, column: Column): Cell {
   const spot = { criterion: scored.criterion, column };
   const setSpot = { ...spot, column: { clipId: column.clipId, rep: 'set' } as const };
   const isRep = column.rep !== 'set';
+  const lead = leadOf(entry.clips, clip);
   return {
     ...spot,
-    flags: remarksIn(entry.flags, spot, clip),
-    fromSet: isRep ? remarksIn(entry.flags, setSpot, clip) : [],
-    ticked: remarksIn(entry.ticks, spot, clip).length > 0,
-    shown: scored.shownBy.includes(column.clipId),
-    tickedBySet: isRep && remarksIn(entry.ticks, setSpot, clip).length > 0,
-    score: scored.lookedAt ? (scored.reps.find((unit) => isUnit(unit, column))?.score ?? null) : null,
+    flags: remarksOfSet(entry.flags, spot, entry.clips),
+    fromSet: isRep ? remarksOfSet(entry.flags, setSpot, entry.clips) : [],
+    ticked: remarksOfSet(entry.ticks, spot, entry.clips).length > 0,
+    shown: scored.shownBy.includes(lead.id),
+    tickedBySet: isRep && remarksOfSet(entry.ticks, setSpot, entry.clips).length > 0,
+    score: scored.lookedAt ? (scored.reps.find((unit) => isUnit(unit, lead, column))?.score ?? null) : null,
   };
 }
 
-type Made = { readonly catalogue: Catalogue; readonly language: Language; readonly model: ScorecardModel };
+type Made = {
+  readonly onStage: string | null;
+  readonly catalogue: Catalogue;
+  readonly language: Language;
+  readonly model: ScorecardModel;
+};
 
 const made = new WeakMap<EntryGrade, Made>();
 
 /**
  * What the scorecard of one exercise shows: the review's marks and the grade's own numbers, side by side. A grade is of
- * one entry as it was read, so its model is made once in a language, whoever asks.
+ * one entry as it was read, so its model is made once in a language, whoever asks. A set that several cameras filmed has the columns of
+ * the clip on the stage.
  */
-export function scorecardModel(entry: Entry, grade: EntryGrade, catalogue: Catalogue): ScorecardModel {
+export function scorecardModel(
+  entry: Entry,
+  grade: EntryGrade,
+  catalogue: Catalogue,
+  onStage: string | null = null,
+): ScorecardModel {
   const { language } = deskLanguage.getState();
   const known = made.get(grade);
-  if (known?.catalogue === catalogue && known.language === language) return known.model;
-  const model = makeModel(entry, grade, catalogue);
-  made.set(grade, { catalogue, language, model });
+  if (known?.catalogue === catalogue && known.language === language && known.onStage === onStage) return known.model;
+  const model = makeModel(entry, grade, catalogue, onStage);
+  made.set(grade, { onStage, catalogue, language, model });
   return model;
 }
 
-function makeModel(entry: Entry, grade: EntryGrade, catalogue: Catalogue): ScorecardModel {
-  const columns = entry.clips.flatMap((clip) => columnsOfClip(clip).map((column) => ({ clip, column })));
+function makeModel(entry: Entry, grade: EntryGrade, catalogue: Catalogue, onStage: string | null): ScorecardModel {
+  const clips = clipsOnCard(entry.clips, onStage);
+  const columns = clips.flatMap((clip) => columnsOfClip(clip).map((column) => ({ clip, column })));
   const totals = repTotals(entry, grade);
   const flags = Map.groupBy(entry.flags, (flag) => flag.criterion);
   const ticks = Map.groupBy(entry.ticks, (tick) => tick.criterion);
   return {
-    clips: entry.clips,
-    columns: columns.map(({ column }) => ({
+    clips,
+    columns: columns.map(({ clip, column }) => ({
       column,
       label: column.rep === 'set' ? sayScorecard('set') : String(column.rep),
-      total: totals.find((unit) => isUnit(unit, column))?.total ?? null,
+      total: totals.find((unit) => isUnit(unit, leadOf(entry.clips, clip), column))?.total ?? null,
     })),
     rows: grade.criteria.map((scored) => ({
       criterion: scored.criterion,
@@ -111,7 +125,7 @@ function makeModel(entry: Entry, grade: EntryGrade, catalogue: Catalogue): Score
       score: scored.score,
       cells: columns.map(({ clip, column }) =>
         cellOf(
-          { flags: flags.get(scored.criterion) ?? [], ticks: ticks.get(scored.criterion) ?? [] },
+          { clips: entry.clips, flags: flags.get(scored.criterion) ?? [], ticks: ticks.get(scored.criterion) ?? [] },
           clip,
           scored,
           column,

@@ -6,6 +6,7 @@ import type { Entry } from '../../../engine/review/review.ts';
 import { points, share } from '../../base/figures.ts';
 import type { Column } from '../../state/cursorState.ts';
 import { cursorState } from '../../state/cursorState.ts';
+import { reviewState } from '../../state/reviewState.ts';
 import { sayScorecard } from '../../words/sayScorecard.ts';
 import { visitCell } from '../commands/flagging.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
@@ -21,7 +22,8 @@ type ScorecardProps = {
 
 /** Reps across, criteria down: where the coach judges, and where the grade can be read off. */
 export function Scorecard({ entry, grade, catalogue }: ScorecardProps) {
-  const model = useMemo(() => scorecardModel(entry, grade, catalogue), [entry, grade, catalogue]);
+  const onStage = reviewState((state) => state.clipId);
+  const model = useMemo(() => scorecardModel(entry, grade, catalogue, onStage), [entry, grade, catalogue, onStage]);
   const cursor = cursorState(useShallow(({ criterion, column }) => ({ criterion, column })));
   const chosen = cursorState((state) => state.chosenReps);
   const table = useRef<HTMLTableElement>(null);

@@ -2,7 +2,8 @@ import { Ellipsis, EllipsisVertical, Plus, TriangleAlert } from 'lucide-react';
 import { type DragEvent, useEffect, useRef, useState } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
-import type { Entry, Review } from '../../../engine/review/review.ts';
+import { clipsOfSet, leadOf, setsOf } from '../../../engine/review/camerasOfSet.ts';
+import type { Clip, Entry, Review } from '../../../engine/review/review.ts';
 import { clipMenu, entryMenu } from '../../commands/arrangingCommands.ts';
 import { CommandMenu } from '../../commands/CommandMenu.tsx';
 import { reviewState } from '../../state/reviewState.ts';
@@ -19,6 +20,17 @@ type ClipPickerProps = {
   /** Without it no clip can be added, and none moved. */
   readonly onAdd?: () => void;
 };
+
+/** Which set of its exercise a clip shows. */
+const setNumber = (clips: readonly Clip[], clip: Clip): number =>
+  setsOf(clips).findIndex(({ lead }) => lead.id === leadOf(clips, clip).id) + 1;
+
+/** "Set 2", or "Set 2, camera 2" where another clip leads it. */
+function setName(clips: readonly Clip[], clip: Clip): string {
+  const camera = clipsOfSet(clips, clip).findIndex(({ id }) => id === clip.id) + 1;
+  const set = setNumber(clips, clip);
+  return camera > 1 ? sayReviewHead('setCamera', { set, camera }) : sayReviewHead('set', { set });
+}
 
 /** Lets a dragged clip be dropped in front of a clip, or at the end of an exercise. */
 const dropsIn = (entry: Entry, before: string | null, onOver: (id: string | null) => void) => ({
@@ -69,7 +81,7 @@ export function ClipPicker({ review, media, clipId, exercises, onAdd }: ClipPick
                 </CommandMenu>
               )}
               {entry.clips.length === 0 && <span className="soft">{sayReviewHead('noClipsShort')}</span>}
-              {entry.clips.map((clip, index) => (
+              {entry.clips.map((clip) => (
                 <button
                   key={clip.id}
                   type="button"
@@ -79,11 +91,15 @@ export function ClipPicker({ review, media, clipId, exercises, onAdd }: ClipPick
                   {...(onAdd !== undefined && dropsIn(entry, clip.id, setOver))}
                   className="chip"
                   title={clip.name}
-                  aria-label={sayReviewHead('clip', { exercise: name, set: index + 1, name: clip.name })}
+                  aria-label={sayReviewHead('clip', {
+                    exercise: name,
+                    set: setNumber(entry.clips, clip),
+                    name: clip.name,
+                  })}
                   aria-current={clip.id === clipId ? 'true' : undefined}
                   onClick={() => reviewState.getState().show({ clipId: clip.id, frame: 0 })}
                 >
-                  {sayReviewHead('set', { set: index + 1 })}
+                  {setName(entry.clips, clip)}
                   {media.find((known) => known.clipId === clip.id)?.trouble !== null && (
                     <TriangleAlert aria-hidden="true" />
                   )}

@@ -2,10 +2,13 @@ import { type ReactNode, type RefObject, useEffect, useRef, useState } from 'rea
 import { useShallow } from 'zustand/react/shallow';
 import { posterAddress } from '../../../electron/contract/addresses.ts';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
+import { clipsOfSet } from '../../../engine/review/camerasOfSet.ts';
+import { entryOfClip } from '../../../engine/review/parts.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import { ClipPicture } from '../../player/ClipPicture.tsx';
 import { FramedPicture } from '../../player/FramedPicture.tsx';
 import type { ClipTables } from '../../state/clipState.ts';
+import { type ReviewData, reviewState } from '../../state/reviewState.ts';
 import { sayProblem } from '../../words/sayProblem.ts';
 import { sayStage } from '../../words/sayStage.ts';
 import type { Point } from '../model/pictureGeometry.ts';
@@ -14,6 +17,7 @@ import { framingState } from '../state/framingState.ts';
 import { playerState, usePlayhead } from '../state/playerState.ts';
 import { zoomState } from '../state/viewState.ts';
 import { Ghost } from './Ghost.tsx';
+import { OtherCamera } from './OtherCamera.tsx';
 import { usePlayer } from './usePlayer.ts';
 
 type StageProps = {
@@ -39,6 +43,8 @@ export function Stage({ clip, media, tables, children }: StageProps) {
   useEffect(() => {
     playerState.setState({ trouble: '' });
   }, []);
+
+  const other = reviewState(({ data }) => otherCameraIn(data, clip));
 
   const why = media.trouble === null ? trouble : sayProblem({ message: media.trouble });
   if (!media.ready || media.trouble !== null) {
@@ -75,9 +81,19 @@ export function Stage({ clip, media, tables, children }: StageProps) {
           {tables !== null && media.width > 0 && children}
         </FramedPicture>
       </div>
+      {tables !== null && other !== null && <OtherCamera clip={clip} tables={tables} other={other} />}
       {why !== '' && <p className="stage-words">{why}</p>}
     </div>
   );
+}
+
+/** Another clip that shows the set of this one, where its footage can be shown. */
+function otherCameraIn(data: ReviewData | null, clip: Clip): Clip | null {
+  const entry = data === null ? undefined : entryOfClip(data.review, clip.id);
+  const cameras = entry === undefined ? [] : clipsOfSet(entry.clips, clip);
+  const at = cameras.findIndex(({ id }) => id === clip.id);
+  const other = cameras.length < 2 ? undefined : cameras[(at + 1) % cameras.length];
+  return data?.media.some(({ clipId, ready }) => clipId === other?.id && ready) ? (other ?? null) : null;
 }
 
 const pointIn = (box: DOMRect, event: { readonly clientX: number; readonly clientY: number }): Point => ({

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { alignReps } from '../../../engine/cameras/alignReps.ts';
-import { offsetBetween, onLeadCamera, onOtherCamera } from '../../../engine/cameras/cameraClock.ts';
+import { acrossCameras, offsetBetween } from '../../../engine/cameras/cameraClock.ts';
 
 describe('turning points that two cameras saw', () => {
   const turns = [2.1, 4.4, 6.2, 9.0, 11.9];
@@ -48,8 +48,8 @@ describe('the clocks of two cameras', () => {
     // The lead's 2 s are the 24th second of a clip that runs eight times slower: 3 s of real time.
     const offsetUs = offsetBetween({ us: 2_000_000, ...lead }, { us: 24_000_000, ...slow });
     expect(offsetUs).toBe(1_000_000);
-    expect(onOtherCamera(2_000_000, lead, slow, offsetUs)).toBe(24_000_000);
-    expect(onOtherCamera(2_500_000, lead, slow, offsetUs)).toBe(28_000_000);
+    expect(acrossCameras(2_000_000, { ...lead, offsetUs: 0 }, { ...slow, offsetUs })).toBe(24_000_000);
+    expect(acrossCameras(2_500_000, { ...lead, offsetUs: 0 }, { ...slow, offsetUs })).toBe(28_000_000);
   });
 
   it('lead back to where they led from, to the microsecond of the slower one', () => {
@@ -58,7 +58,13 @@ describe('the clocks of two cameras', () => {
         fc.integer({ min: 0, max: 600_000_000 }),
         fc.integer({ min: -60_000_000, max: 60_000_000 }),
         (us, offsetUs) => {
-          expect(onLeadCamera(onOtherCamera(us, lead, slow, offsetUs), lead, slow, offsetUs)).toBe(us);
+          expect(
+            acrossCameras(
+              acrossCameras(us, { ...lead, offsetUs: 0 }, { ...slow, offsetUs }),
+              { ...slow, offsetUs },
+              { ...lead, offsetUs: 0 },
+            ),
+          ).toBe(us);
         },
       ),
     );

@@ -6,6 +6,8 @@ export const reasons = {
   notPlayable: 'This clip can’t play yet; try again once it shows.',
   noCell: 'Choose a cell of the scorecard first.',
   wholeSet: 'This column is the whole set: go to a rep first.',
+  oneCamera: 'Only one camera shows this set; lay another clip of it beside this one first.',
+  noOtherSet: 'There is no clip beside this one that could show the same set; add it to this exercise first.',
   notOnStage: 'This clip isn’t on screen yet, so nothing was flagged; try again once it shows.',
   clipLookedAt: 'Everything this clip can show has been looked at.',
   exerciseLookedAt: 'Everything the clips of this exercise can show has been looked at.',

@@ -21,6 +21,7 @@ export const reviewHead = {
   clips: 'Clips',
   noClipsShort: 'no clips',
   clip: '{exercise}, set {set}: {name}',
+  setCamera: 'Set {set}, camera {camera}',
   set: 'Set {set}',
   addClips: 'Import clips',
   exercise: 'Exercise',

@@ -22,6 +22,7 @@ export const stage = {
   more: 'More',
   moreOfPicture: 'More for the picture',
   markReps: 'Mark reps',
+  cameras: 'Two cameras',
   tools: 'Tools',
   divider: 'Width of the picture',
   dividerHint: 'Drag, or use the arrow keys; double-click or Enter lets the picture decide',

@@ -8,6 +8,8 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
   notPlayable: 'Dieser Clip lässt sich noch nicht abspielen; versuch es noch einmal, sobald er zu sehen ist.',
   noCell: 'Wähl erst ein Feld der Wertungskarte.',
   wholeSet: 'Diese Spalte steht für den ganzen Satz: Geh erst zu einer Wiederholung.',
+  oneCamera: 'Diesen Satz zeigt nur eine Kamera; leg zuerst einen anderen Clip davon dazu.',
+  noOtherSet: 'Daneben gibt es keinen Clip, der denselben Satz zeigen könnte; füg ihn zuerst dieser Übung hinzu.',
   notOnStage:
     'Dieser Clip ist noch nicht zu sehen, deshalb wurde keine Bemerkung gesetzt; versuch es noch einmal, sobald er da ist.',
   clipLookedAt: 'Alles, was dieser Clip zeigen kann, ist angesehen.',

@@ -22,6 +22,7 @@ export const reviewHead: Readonly<Record<ReviewHeadMessageId, string>> = {
   clips: 'Clips',
   noClipsShort: 'keine Clips',
   clip: '{exercise}, Satz {set}: {name}',
+  setCamera: 'Satz {set}, Kamera {camera}',
   set: 'Satz {set}',
   addClips: 'Clips importieren',
   exercise: 'Übung',

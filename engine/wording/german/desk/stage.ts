@@ -23,6 +23,7 @@ export const stage: Readonly<Record<StageMessageId, string>> = {
   more: 'Mehr',
   moreOfPicture: 'Mehr zum Bild',
   markReps: 'Wiederholungen markieren',
+  cameras: 'Zwei Kameras',
   tools: 'Werkzeuge',
   divider: 'Breite des Bildes',
   dividerHint: 'Ziehen oder Pfeiltasten; Doppelklick oder Eingabe überlässt es dem Bild',
