@@ -20,10 +20,10 @@ const looking = (id: CommandId, keys: readonly string[], run: Comparing['run']):
 });
 
 export const inStepOther = looking('inStepOther', ['Shift+Z'], changeInStep);
-export const zoomsTogether = looking('zoomsTogether', ['Shift+K'], joinZooms);
+export const zoomsTogether = looking('zoomsTogether', ['Mod+Shift+K'], joinZooms);
 export const mirrorLeft = looking('mirrorLeft', ['Shift+I'], () => mirror('left'));
 export const mirrorRight = looking('mirrorRight', ['Shift+J'], () => mirror('right'));
-export const bothCloser = looking('bothCloser', ['Shift+O'], () => zoomAt('left', Math.SQRT2));
+export const bothCloser = looking('bothCloser', ['Mod+Shift+U'], () => zoomAt('left', Math.SQRT2));
 export const bothFurther = looking('bothFurther', ['Shift+U'], () => zoomAt('left', Math.SQRT1_2));
 export const bothWhole = looking('bothWhole', ['Shift+X'], showWhole);
 const olderRight = looking('olderRight', ['Shift+Y'], ({ chooseRight }) => chooseRight(1));

@@ -68,7 +68,7 @@ export const addParagraph: Command<LetterContext> = {
 export const leaveOutParagraph: Command<LetterContext> = {
   ...named('leaveOutParagraph'),
   group: 'anywhere',
-  keys: ['Mod+Shift+Delete', 'Mod+Shift+Backspace'],
+  keys: ['Mod+Shift+H'],
   readOnly: 'refused',
   when: hasHand,
   run: async (context) => {

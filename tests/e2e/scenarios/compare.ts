@@ -49,7 +49,7 @@ export const compare: Scenario = {
 
     await report.check('both pictures are zoomed as one, and each is mirrored by itself', async () => {
       const shown = (side: string) => page.getByTestId(`${side}-picture`).evaluate((one) => one.style.transform);
-      await page.keyboard.press('Shift+O');
+      await page.keyboard.press('Control+Shift+U');
       await until('the zoom', async () => /scale\(1\.4/.test(await shown('left')));
       assert.equal(await shown('right'), await shown('left'));
       await page.keyboard.press('Shift+J');
