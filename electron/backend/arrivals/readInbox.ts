@@ -30,7 +30,7 @@ export function readInbox(context: Pick<Context, 'catalogue' | 'library'>): Inbo
   const rows = listInbox(reading, mostListed);
   const clips = rows.map(clipOf);
   const placements = placeArrivals(clips, {
-    trainees: listTrainees(reading),
+    trainees: listTrainees(reading).filter(({ archived_at }) => archived_at === null),
     lastUsed: traineeWorkedOnLast(reading),
     sessions: sessionsInQuestion(reading, clips),
     exercises: namesIn(context.catalogue()),

@@ -3,7 +3,7 @@ import { listClips } from './clips.ts';
 import { all, first, type Reading } from './connection.ts';
 import { listEntries, planOf } from './entries.ts';
 
-/** A session that clips may come into: neither a second look nor one that is only read. */
+/** A session that clips may come into: neither a second look, nor one that is only read or in the bin. */
 export type SessionLine = {
   readonly id: string;
   readonly traineeId: string;
@@ -12,7 +12,7 @@ export type SessionLine = {
 };
 
 const columns = 'id, trainee_id AS traineeId, date, title';
-const isOpen = 'second_look_of IS NULL AND read_only = 0';
+const isOpen = 'second_look_of IS NULL AND read_only = 0 AND removed_at IS NULL';
 
 /** One session that clips may come into, or undefined. */
 export function findOpenSession(reading: Reading, sessionId: string): SessionLine | undefined {
