@@ -10,15 +10,17 @@ export const arranging = {
 
   moveClip: 'Move clip',
   moveEntry: 'Move exercise',
-  moveSession: 'Give session to another trainee',
+  moveSession: '{voice, select, self {Give session to another person} other {Give session to another trainee}}',
   move: 'Move',
-  trainee: 'Trainee',
+  trainee: '{voice, select, self {Person} other {Trainee}}',
   session: 'Session',
   exercise: 'Exercise',
   asItIs: '{exercise}, as now',
   place: '{date}, {title}',
-  noPlaces: 'This trainee has no session to move it to. Add one on the desk first.',
-  noTrainee: 'There is no other trainee to give it to. Add one first.',
+  noPlaces:
+    '{voice, select, self {There is} other {This trainee has}} no session to move it to. Add one on the desk first.',
+  noTrainee:
+    '{voice, select, self {There is nobody else to give it to.} other {There is no other trainee to give it to. Add one first.}}',
   sentStay: 'Letters that were sent for it stay with it.',
 
   mergeSession: 'Merge sessions of one day',

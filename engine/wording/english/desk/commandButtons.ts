@@ -65,7 +65,7 @@ export const commandButtons = {
   moveEntry: 'Move exercise to…',
   removeEntry: 'Remove exercise',
   parked: 'Parked',
-  openTrainees: 'Trainees',
+  openTrainees: '{voice, select, self {People} other {Trainees}}',
   openBin: 'Bin',
 } as const;
 

@@ -130,7 +130,7 @@ export const commands = {
   moveEntry: 'Move the exercise to another session…',
   removeEntry: 'Remove the exercise with its clips',
   parked: 'Show parked flags and ticks',
-  openTrainees: 'Show the trainees',
+  openTrainees: '{voice, select, self {Show the people} other {Show the trainees}}',
   openBin: 'Show the bin',
 } as const;
 

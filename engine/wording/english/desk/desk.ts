@@ -17,7 +17,7 @@ export const desk = {
     '{voice, select, self {Fill in my goal, units and equipment.} other {Add the person whose lifts you review.}}',
   traineeAdded:
     '{voice, select, self {My details are filled in.} other {{count, plural, one {One trainee has been added.} other {# trainees have been added.}}}}',
-  addNextTrainee: 'Add another trainee',
+  addNextTrainee: '{voice, select, self {Add another person} other {Add another trainee}}',
   addFirstTrainee: '{voice, select, self {About me} other {Add a trainee}}',
   firstSession: 'Add a session: one day of training.',
   addFirstSession: 'Add a session',

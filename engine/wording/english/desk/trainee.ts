@@ -65,7 +65,7 @@ export const trainee = {
   cautions: 'Cautions',
   cautionsThatApply: 'Cautions that apply',
 
-  all: 'Trainees',
+  all: '{voice, select, self {People} other {Trainees}}',
   listTitle: '{voice, select, self {About me} other {Trainees}}',
   name: '{voice, select, self {My name} other {Name}}',
   notes: '{voice, select, self {Notes to myself} other {Your notes}}',
@@ -80,10 +80,10 @@ export const trainee = {
   editShort: 'Edit',
   openHistory: 'History',
   openHistoryOf: 'History: {name}',
-  add: 'Add trainee',
+  add: '{voice, select, self {Add person} other {Add trainee}}',
   details: 'Details',
   acts: 'Actions',
-  noTrainees: 'There are no trainees yet.',
+  noTrainees: '{voice, select, self {There is nobody yet.} other {There are no trainees yet.}}',
 } as const;
 
 export type TraineeMessageId = keyof typeof trainee;

@@ -11,15 +11,17 @@ export const arranging = {
 
   moveClip: 'Clip verschieben',
   moveEntry: 'Übung verschieben',
-  moveSession: 'Einheit einem anderen Athleten geben',
+  moveSession: '{voice, select, self {Einheit jemand anderem geben} other {Einheit einem anderen Athleten geben}}',
   move: 'Verschieben',
-  trainee: 'Athlet',
+  trainee: '{voice, select, self {Person} other {Athlet}}',
   session: 'Einheit',
   exercise: 'Übung',
   asItIs: '{exercise}, wie jetzt',
   place: '{date}, {title}',
-  noPlaces: 'Dieser Athlet hat keine Einheit, in die es passt. Leg erst eine auf dem Schreibtisch an.',
-  noTrainee: 'Es gibt keinen anderen Athleten. Leg erst einen an.',
+  noPlaces:
+    '{voice, select, self {Es gibt keine Einheit, in die es passt. Erst eine auf dem Schreibtisch anlegen.} other {Dieser Athlet hat keine Einheit, in die es passt. Leg erst eine auf dem Schreibtisch an.}}',
+  noTrainee:
+    '{voice, select, self {Es gibt sonst niemanden.} other {Es gibt keinen anderen Athleten. Leg erst einen an.}}',
   sentStay: 'Verschickte Briefe bleiben bei ihr.',
 
   mergeSession: 'Einheiten eines Tages zusammenlegen',

@@ -66,6 +66,6 @@ export const commandButtons: Readonly<Record<CommandButtonId, string>> = {
   moveEntry: 'Übung verschieben …',
   removeEntry: 'Übung entfernen',
   parked: 'Geparkt',
-  openTrainees: 'Athleten',
+  openTrainees: '{voice, select, self {Personen} other {Athleten}}',
   openBin: 'Papierkorb',
 };

@@ -131,6 +131,6 @@ export const commands: Readonly<Record<CommandId, string>> = {
   moveEntry: 'Übung in andere Einheit verschieben …',
   removeEntry: 'Übung mit ihren Clips entfernen',
   parked: 'Geparkte Bemerkungen und Haken zeigen',
-  openTrainees: 'Athleten zeigen',
+  openTrainees: '{voice, select, self {Personen zeigen} other {Athleten zeigen}}',
   openBin: 'Papierkorb zeigen',
 };

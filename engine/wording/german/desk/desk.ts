@@ -18,7 +18,7 @@ export const desk: Readonly<Record<DeskMessageId, string>> = {
     '{voice, select, self {Mein Ziel, meine Gewichtseinheit und meine Ausrüstung eintragen.} other {Leg den Athleten an, dessen Technik du bewertest.}}',
   traineeAdded:
     '{voice, select, self {Meine Angaben sind da.} other {{count, plural, one {Ein Athlet ist angelegt.} other {# Athleten sind angelegt.}}}}',
-  addNextTrainee: 'Weiteren Athleten anlegen',
+  addNextTrainee: '{voice, select, self {Weitere Person anlegen} other {Weiteren Athleten anlegen}}',
   addFirstTrainee: '{voice, select, self {Über mich} other {Athlet anlegen}}',
   firstSession: '{voice, select, self {Eine Einheit anlegen} other {Leg eine Einheit an}}: einen Trainingstag.',
   addFirstSession: 'Einheit anlegen',

@@ -67,7 +67,7 @@ export const trainee: Readonly<Record<TraineeMessageId, string>> = {
   cautions: 'Sicherheitshinweise',
   cautionsThatApply: 'Geltende Sicherheitshinweise',
 
-  all: 'Athleten',
+  all: '{voice, select, self {Personen} other {Athleten}}',
   listTitle: '{voice, select, self {Über mich} other {Athleten}}',
   name: '{voice, select, self {Mein Name} other {Name}}',
   notes: '{voice, select, self {Notizen für mich} other {Deine Notizen}}',
@@ -82,8 +82,8 @@ export const trainee: Readonly<Record<TraineeMessageId, string>> = {
   editShort: 'Bearbeiten',
   openHistory: 'Verlauf',
   openHistoryOf: 'Verlauf: {name}',
-  add: 'Athlet anlegen',
+  add: '{voice, select, self {Person anlegen} other {Athlet anlegen}}',
   details: 'Angaben',
   acts: 'Aktionen',
-  noTrainees: 'Es gibt noch keine Athleten.',
+  noTrainees: '{voice, select, self {Es gibt noch niemanden.} other {Es gibt noch keine Athleten.}}',
 };
