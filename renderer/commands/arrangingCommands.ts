@@ -207,8 +207,8 @@ export const clipMenu: readonly Command<ArrangingContext>[] = [
 
 /** What can be done with the exercise of a clip, in the order of its menu. */
 export const entryMenu: readonly Command<ArrangingContext>[] = [
-  shiftEntry('entryEarlier', 'Mod+Shift+PageUp', -1),
-  shiftEntry('entryLater', 'Mod+Shift+PageDown', 1),
+  shiftEntry('entryEarlier', 'F9', -1),
+  shiftEntry('entryLater', 'Shift+F9', 1),
   moveEntry,
   mergeWith,
   parked,
