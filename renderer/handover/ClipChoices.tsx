@@ -76,6 +76,9 @@ export function ClipChoices({ choices, onChoose }: ChoicesProps) {
           </Tick>
         </>
       )}
+      <Tick checked={choices.narrated} onChange={(narrated) => onChoose({ narrated })}>
+        {sayHandover('narrated')}
+      </Tick>
       <Tick checked={choices.originals ?? clips} onChange={(originals) => onChoose({ originals })}>
         {sayHandover('originals')}
       </Tick>

@@ -56,6 +56,7 @@ export function createClipPlayer({ clipId, video, canvas, playback, ...told }: C
     times,
     still: painter.draw,
     source: painter.source,
+    stream: painter.stream,
     later,
     now: () => performance.now(),
     everyRefresh,

@@ -1,4 +1,5 @@
 import type { Later } from '../base/later.ts';
+import { createFollower, type FrameStream, type Script } from './follower.ts';
 import { createReverse } from './reverse.ts';
 import { createSeeker } from './seeker.ts';
 import type { ClipTimes, FrameSource, StillPicture, VideoLike } from './videoLike.ts';
@@ -21,6 +22,8 @@ export type PlayerOptions = {
   readonly later: Later;
   /** What plays backwards. */
   readonly source: FrameSource;
+  /** What shows the frames of a script. */
+  readonly stream: FrameStream;
   readonly now: () => number;
   readonly everyRefresh: (run: () => void) => () => void;
   readonly onView: (view: PlayerView) => void;
@@ -34,6 +37,8 @@ export type Player = {
   readonly play: () => void;
   /** Plays backwards from here to the start of the clip or the loop. */
   readonly playBackwards: () => void;
+  /** Shows frames as a script says, until it is over or something else moves the picture. */
+  readonly follow: (script: Script) => void;
   readonly pause: () => void;
   readonly toggle: () => void;
   readonly seekTo: (frame: number) => void;
@@ -57,6 +62,7 @@ export function createPlayer(options: PlayerOptions): Player {
   const inside = (frame: number): number => Math.min(Math.max(firstFrame, Math.trunc(frame)), Math.max(0, lastFrame));
   let view: PlayerView = { frame: 0, settled: false, picture: 'video' };
   let playing: 'no' | 'forwards' | 'backwards' = 'no';
+  let following = false;
   let speed = 1;
   let loop: Loop | null = null;
   let handle = 0;
@@ -105,6 +111,21 @@ export function createPlayer(options: PlayerOptions): Player {
     frames === null
       ? { first: firstFrame, last: lastFrame }
       : { first: inside(frames.first), last: inside(frames.last) };
+  const follower = createFollower({
+    stream: options.stream,
+    everyRefresh: options.everyRefresh,
+    onFrame: (frame) => show({ frame, settled: false, picture: 'canvas' }),
+    onEnd: () => pause(),
+  });
+
+  function follow(script: Script): void {
+    pause();
+    if (times.count === 0) return;
+    seeker.moved();
+    following = true;
+    begin('forwards');
+    follower.start(script);
+  }
 
   function begin(direction: 'forwards' | 'backwards'): void {
     playing = direction;
@@ -143,6 +164,8 @@ export function createPlayer(options: PlayerOptions): Player {
   function pause(): void {
     if (playing === 'no') return;
     if (playing === 'backwards') reverse.stop();
+    if (following) follower.stop();
+    following = false;
     playing = 'no';
     video.cancelVideoFrameCallback(handle);
     video.pause();
@@ -167,6 +190,8 @@ export function createPlayer(options: PlayerOptions): Player {
   function seekTo(frame: number): void {
     const clamped = inside(frame);
     if (playing === 'backwards') pause();
+    const clamped = Math.min(Math.max(0, Math.trunc(frame)), Math.max(0, lastFrame));
+    if (playing === 'backwards' || following) pause();
     if (playing === 'forwards') video.currentTime = times.seekSeconds(clamped);
     else seeker.seekTo(clamped);
   }
@@ -177,6 +202,7 @@ export function createPlayer(options: PlayerOptions): Player {
   return {
     play,
     playBackwards,
+    follow,
     pause,
     toggle: () => (playing === 'no' ? play() : pause()),
     seekTo,
@@ -198,6 +224,7 @@ export function createPlayer(options: PlayerOptions): Player {
     dispose: () => {
       playing = 'no';
       reverse.stop();
+      follower.stop();
       seeker.dispose();
       video.cancelVideoFrameCallback(handle);
       video.removeEventListener('ended', onEnded);

@@ -1,8 +1,14 @@
 import { ALL_FORMATS, Input, UrlSource, VideoSampleSink } from 'mediabunny';
+import type { FrameStream } from './follower.ts';
 import type { ClipTimes, FrameSource, Picture, StillPicture } from './videoLike.ts';
 
 /** Draws frames of a clip on a canvas with the browser's own decoder, for frames that no seek reaches. */
-export type StillPainter = { readonly draw: StillPicture; readonly source: FrameSource; readonly dispose: () => void };
+export type StillPainter = {
+  readonly draw: StillPicture;
+  readonly source: FrameSource;
+  readonly stream: FrameStream;
+  readonly dispose: () => void;
+};
 
 /** Opens the clip only when the first frame is asked for. */
 export function createStillPainter(address: string, canvas: HTMLCanvasElement, times: ClipTimes): StillPainter {
@@ -59,5 +65,23 @@ export function createStillPainter(address: string, canvas: HTMLCanvasElement, t
     return pictures;
   }
 
-  return { draw, source, dispose: () => input?.dispose() };
+  const stream: FrameStream = async function* (first) {
+    sink ??= openSink();
+    const opened = await sink;
+    if (opened === null) return;
+    const half = new OffscreenCanvas(1, 1);
+    for await (const sample of opened.samples(times.seekSeconds(first))) {
+      const take = (): Picture | null => {
+        half.width = sample.displayWidth;
+        half.height = sample.displayHeight;
+        const context = half.getContext('2d');
+        if (context !== null) sample.draw(context, 0, 0);
+        sample.close();
+        return context === null ? null : pictureOf(half.transferToImageBitmap());
+      };
+      yield { frame: times.frameShownAt(sample.timestamp), take, skip: () => sample.close() };
+    }
+  };
+
+  return { draw, source, stream, dispose: () => input?.dispose() };
 }

@@ -9,6 +9,7 @@ import { sayStage } from '../words/sayStage.ts';
 import { CoverMarks } from './covers/CoverMarks.tsx';
 import { usePointerCovers } from './covers/usePointerCovers.ts';
 import { DrawingMarks } from './drawings/DrawingMarks.tsx';
+import { NarratedShapes } from './drawings/NarratedShapes.tsx';
 import { usePointerDrawing } from './drawings/usePointerDrawing.ts';
 import { CropMark } from './framing/CropMark.tsx';
 import { usePointerCrop } from './framing/usePointerCrop.ts';
@@ -19,6 +20,7 @@ import { SetUpMarks } from './setUp/SetUpMarks.tsx';
 import { usePointerSetUp } from './setUp/usePointerSetUp.ts';
 import { Stage } from './stage/Stage.tsx';
 import { framingState, stopFraming } from './state/framingState.ts';
+import { narrationState } from './state/narrationState.ts';
 import {
   coverState,
   drawingState,
@@ -56,6 +58,7 @@ function PictureLayers({ clip, media, table }: PictureLayersProps) {
   const tool = drawingState((state) => state.tool);
   const settingUp = setUpState((state) => state.settingUp);
   const covering = coverState((state) => state.covering);
+  const heard = narrationState((state) => state.drawn);
   useEffect(
     () => () => {
       stopDrawing();
@@ -89,6 +92,13 @@ function PictureLayers({ clip, media, table }: PictureLayersProps) {
       <CoverMarks media={media} unit={unit} />
       <MeasureLayers media={media} unit={unit} />
       <DrawingMarks clip={clip} table={table} unit={unit} />
+      <CoverMarks media={media} />
+      <MeasureLayers media={media} />
+      {heard === null ? (
+        <DrawingMarks clip={clip} table={table} unit={unit} />
+      ) : (
+        <NarratedShapes shapes={heard} unit={unit} />
+      )}
       <SetUpMarks clipId={clip.id} unit={unit} />
       <CropMark clip={clip} media={media} unit={unit} />
     </svg>

@@ -10,6 +10,7 @@ import { sayStage } from '../words/sayStage.ts';
 import { isUnderWay, measure, openMeasuring } from './commands/measuring.ts';
 import { ReviewButton } from './commands/ReviewDeskProvider.tsx';
 import { DrawBar } from './drawings/DrawBar.tsx';
+import { NarrateBar } from './narration/NarrateBar.tsx';
 import { PictureMenu } from './stage/PictureMenu.tsx';
 import { Readout } from './stage/Readout.tsx';
 import { Transport } from './stage/Transport.tsx';
@@ -36,6 +37,7 @@ export function ClipTimeline({ clip, media, flags, tables }: ClipTimelineProps) 
       </div>
       {readable && (
         <>
+          {!readOnly && <NarrateBar key={clip.id} clip={clip} />}
           <DrawBar clip={clip} media={media} table={tables.table} />
           <Strip clip={clip} media={media} flags={flags.filter((flag) => flag.clip === clip.id)} table={tables.table} />
           <div className="under-strip">

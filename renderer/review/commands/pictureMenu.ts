@@ -1,6 +1,7 @@
 import type { StageMessageId } from '../../../engine/wording/english/desk/stage.ts';
 import type { Command } from '../../commands/command.ts';
 import { framingState } from '../state/framingState.ts';
+import { narrationState } from '../state/narrationState.ts';
 import { coverState, drawingState, setUpState } from '../state/pictureTools.ts';
 import { type Layer, layers, layersState } from '../state/viewState.ts';
 import { layCameras, otherEarlier, otherLater, partCameras, sameMoment, showOtherCamera } from './cameras.ts';
@@ -10,6 +11,7 @@ import { frame, leaveFraming, mirror, splitClip, trimEnd, trimStart, turnLeft, t
 import { closer, further, stripCloser, stripFurther, wholePicture } from './looking.ts';
 import { markEnd, markStart, markStretchedEnd, removeRep } from './markingReps.ts';
 import { layerCommands } from './measuring.ts';
+import { leaveNarrating, narrate } from './narrating.ts';
 import type { ReviewContext } from './reviewContext.ts';
 import { leaveSettingUp, setUp } from './settingUp.ts';
 
@@ -40,6 +42,11 @@ export const pictureMenu: readonly MenuGroup[] = [
     lines: [
       { command: draw, isOn: () => drawingState.getState().drawing === 'on', whileOn: leaveDrawing },
       { command: cover, isOn: () => coverState.getState().covering === 'on', whileOn: leaveCovering },
+      {
+        command: narrate,
+        isOn: () => narrationState.getState().narrating === 'on',
+        whileOn: (context) => void leaveNarrating(context),
+      },
       { command: setUp, isOn: () => setUpState.getState().settingUp === 'on', whileOn: leaveSettingUp },
       { command: frame, isOn: () => framingState.getState().framing === 'on', whileOn: leaveFraming },
       ...[turnLeft, turnRight].map((command) => ({ command })),

@@ -15,6 +15,7 @@ import { lookingCommands } from './looking.ts';
 import { repChoiceCommands, repCommands } from './markingReps.ts';
 import { layerCommands, measuringCommands } from './measuring.ts';
 import { cellCommands, clipCommands } from './moving.ts';
+import { narratingCommands } from './narrating.ts';
 import { repeatingCommands } from './repeating.ts';
 import type { ReviewContext } from './reviewContext.ts';
 import { setUp } from './settingUp.ts';
@@ -37,6 +38,7 @@ export const reviewCommands: readonly Command<ReviewContext>[] = [
   draw,
   cover,
   ...framingCommands,
+  ...narratingCommands,
   ...lookingCommands,
   ...arrangingCommands,
   ...clipCommands,

@@ -10,6 +10,7 @@ import { jobsState } from '../../state/jobsState.ts';
 import { type ReviewData, reviewState } from '../../state/reviewState.ts';
 import { framingState } from '../state/framingState.ts';
 import { layoutState } from '../state/layoutState.ts';
+import { narrationState } from '../state/narrationState.ts';
 import { panelState, suggestionState } from '../state/panelState.ts';
 import { coverState, drawingState, setUpState } from '../state/pictureTools.ts';
 import { playerState, playhead } from '../state/playerState.ts';
@@ -51,6 +52,7 @@ const slices = [
   catalogueState,
   jobsState,
   measuresState,
+  narrationState,
   reviewState,
   tablesState,
   coverState,

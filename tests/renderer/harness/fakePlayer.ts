@@ -11,6 +11,7 @@ export function fakePlayer(at: number): FakePlayer {
     log,
     play: () => log.push('play'),
     playBackwards: () => log.push('play backwards'),
+    follow: () => log.push('follow'),
     pause: () => log.push('pause'),
     toggle: () => log.push('toggle'),
     seekTo: (to) => {

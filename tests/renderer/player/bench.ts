@@ -28,6 +28,7 @@ export function playerBench(stillPicture: () => Promise<boolean> = () => Promise
       return stillPicture();
     },
     source: () => Promise.resolve(new Map()),
+    stream: async function* () {},
     now: () => 0,
     everyRefresh: () => () => {},
     later: timers.later,

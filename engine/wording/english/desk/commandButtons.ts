@@ -67,6 +67,12 @@ export const commandButtons = {
   parked: 'Parked',
   openTrainees: '{voice, select, self {People} other {Trainees}}',
   openBin: 'Bin',
+  narrate: 'Narrate',
+  recordNarration: 'Record',
+  stopNarration: 'Stop',
+  listenToNarration: 'Listen',
+  saveNarration: 'Save as film',
+  deleteNarration: 'Delete',
 } as const;
 
 export type CommandButtonId = keyof typeof commandButtons;

@@ -134,4 +134,10 @@ export const commandWords = {
   parked: 'exercise changed mean nothing',
   openTrainees: 'list people archive edit',
   openBin: 'removed deleted trash restore',
+  narrate: 'voice microphone narration comment voiceover audio talk',
+  recordNarration: 'voice microphone start pause resume',
+  stopNarration: 'end finish voice recording',
+  listenToNarration: 'play hear replay voice',
+  saveNarration: 'export render video mp4 voice',
+  deleteNarration: 'remove voice recording sound',
 } as const satisfies Readonly<Record<CommandId, string>>;

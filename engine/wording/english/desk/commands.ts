@@ -132,6 +132,12 @@ export const commands = {
   parked: 'Show parked flags and ticks',
   openTrainees: '{voice, select, self {Show the people} other {Show the trainees}}',
   openBin: 'Show the bin',
+  narrate: 'Speak over this clip',
+  recordNarration: 'Record, pause or go on speaking',
+  stopNarration: 'Stop recording or listening',
+  listenToNarration: 'Listen to what was said over this clip',
+  saveNarration: 'Save the narration as a film',
+  deleteNarration: 'Delete the narration',
 } as const;
 
 export type CommandId = keyof typeof commands;

@@ -52,6 +52,11 @@ export const reasons = {
   lastOfExercise: 'This is the last clip of its exercise.',
   firstExercise: 'This is the first exercise of the session.',
   lastExercise: 'This is the last exercise of the session.',
+  narrateFirst: 'Open the narration bar first: “Speak over this clip”.',
+  narrationBusy: 'A recording is under way; stop it first.',
+  narratedAlready: 'This clip already has a narration; delete it to record another.',
+  notNarrating: 'Nothing is being recorded or heard now.',
+  notNarrated: 'This clip has no narration yet; record one first.',
 } as const;
 
 export type ReasonId = keyof typeof reasons;

@@ -68,4 +68,10 @@ export const commandButtons: Readonly<Record<CommandButtonId, string>> = {
   parked: 'Geparkt',
   openTrainees: '{voice, select, self {Personen} other {Athleten}}',
   openBin: 'Papierkorb',
+  narrate: 'Besprechen',
+  recordNarration: 'Aufnehmen',
+  stopNarration: 'Stopp',
+  listenToNarration: 'Anhören',
+  saveNarration: 'Als Film speichern',
+  deleteNarration: 'Löschen',
 };

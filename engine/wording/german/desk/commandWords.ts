@@ -133,4 +133,10 @@ export const commandWords: Readonly<Record<CommandId, string>> = {
   parked: 'Übung gewechselt',
   openTrainees: 'Liste Personen Archiv bearbeiten',
   openBin: 'entfernt gelöscht zurückholen',
+  narrate: 'Stimme Mikrofon Ton Kommentar sprechen vertonen',
+  recordNarration: 'Stimme Mikrofon starten Pause fortsetzen',
+  stopNarration: 'stoppen Stimme Ende',
+  listenToNarration: 'abspielen hören Stimme',
+  saveNarration: 'exportieren Video MP4 Stimme',
+  deleteNarration: 'entfernen Stimme Aufnahme Ton',
 };

@@ -133,4 +133,10 @@ export const commands: Readonly<Record<CommandId, string>> = {
   parked: 'Geparkte Bemerkungen und Haken zeigen',
   openTrainees: '{voice, select, self {Personen zeigen} other {Athleten zeigen}}',
   openBin: 'Papierkorb zeigen',
+  narrate: 'Diesen Clip besprechen',
+  recordNarration: 'Aufnehmen, anhalten oder weitersprechen',
+  stopNarration: 'Aufnahme oder Wiedergabe beenden',
+  listenToNarration: 'Besprechung dieses Clips anhören',
+  saveNarration: 'Besprechung als Film speichern',
+  deleteNarration: 'Besprechung löschen',
 };

@@ -56,4 +56,9 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
   lastOfExercise: 'Das ist der letzte Clip der Übung.',
   firstExercise: 'Das ist die erste Übung der Einheit.',
   lastExercise: 'Das ist die letzte Übung der Einheit.',
+  narrateFirst: 'Öffne zuerst die Leiste dafür: „Diesen Clip besprechen“.',
+  narrationBusy: 'Eine Aufnahme läuft; beende sie zuerst.',
+  narratedAlready: 'Dieser Clip ist schon besprochen; lösch die Aufnahme, um eine neue zu machen.',
+  notNarrating: 'Gerade wird nichts aufgenommen oder abgespielt.',
+  notNarrated: 'Dieser Clip ist noch nicht besprochen; nimm zuerst etwas auf.',
 };

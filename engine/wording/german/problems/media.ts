@@ -61,14 +61,14 @@ export const media = {
     'Auf diesem Computer lassen sich keine Gelenke finden. Der Clip und seine übrigen Messwerte sind unverändert; installier das Programm neu oder miss ohne Gelenke.',
   measuringCancelled: 'Abgebrochen. Was vorher gemessen war, bleibt.',
   voiceNotEncoded:
-    'Das Gesprochene ließ sich nicht kodieren und bleibt so, wie es aufgenommen wurde; FFMPEG_PATH auf ein vollständiges ffmpeg setzen und noch einmal versuchen.',
+    'Das Gesprochene ließ sich nicht kodieren und bleibt so, wie es aufgenommen wurde; setz FFMPEG_PATH auf ein vollständiges ffmpeg und versuch es noch einmal.',
   nothingToNarrate:
-    'Das Video zu „{clip}“ ist nicht in der Bibliothek, es gibt also nichts zu kommentieren; zuerst den Clip importieren.',
-  narratedAlready: '„{clip}“ ist schon besprochen, deshalb wurde nichts aufgenommen; zuerst diese Aufnahme löschen.',
+    'Das Video zu „{clip}“ ist nicht in der Bibliothek, es gibt also nichts zu besprechen; importier zuerst den Clip.',
+  narratedAlready: '„{clip}“ ist schon besprochen, deshalb wurde nichts aufgenommen; lösch zuerst diese Aufnahme.',
   nothingRecorded:
-    'Zu „{clip}“ wurde nichts aufgenommen, es gibt also nichts zu behalten; Mikrofon prüfen und noch einmal aufnehmen.',
+    'Zu „{clip}“ wurde nichts aufgenommen, es gibt also nichts zu behalten; prüf das Mikrofon und nimm noch einmal auf.',
   notNarrated:
-    'Zu „{clip}“ gibt es keine Aufnahme in der Bibliothek, deshalb entstand kein Film; zuerst eine aufnehmen.',
+    'Zu „{clip}“ gibt es keine Aufnahme in der Bibliothek, deshalb entstand kein Film; nimm zuerst etwas auf.',
   narrationGone: 'Diese Aufnahme ist nicht mehr in der Bibliothek; es wurde nichts geändert.',
-  narrationKept: 'Diese Aufnahme ist fertig, deshalb kam nichts hinzu; zum Neuaufnehmen zuerst löschen.',
+  narrationKept: 'Diese Aufnahme ist fertig, deshalb kam nichts hinzu; lösch sie, um eine neue zu machen.',
 } as const satisfies Readonly<Record<keyof typeof english, string>>;
