@@ -189,8 +189,6 @@ export function createPlayer(options: PlayerOptions): Player {
 
   function seekTo(frame: number): void {
     const clamped = inside(frame);
-    if (playing === 'backwards') pause();
-    const clamped = Math.min(Math.max(0, Math.trunc(frame)), Math.max(0, lastFrame));
     if (playing === 'backwards' || following) pause();
     if (playing === 'forwards') video.currentTime = times.seekSeconds(clamped);
     else seeker.seekTo(clamped);

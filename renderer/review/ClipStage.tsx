@@ -91,9 +91,6 @@ function PictureLayers({ clip, media, table }: PictureLayersProps) {
     >
       <CoverMarks media={media} unit={unit} />
       <MeasureLayers media={media} unit={unit} />
-      <DrawingMarks clip={clip} table={table} unit={unit} />
-      <CoverMarks media={media} />
-      <MeasureLayers media={media} />
       {heard === null ? (
         <DrawingMarks clip={clip} table={table} unit={unit} />
       ) : (

@@ -13,7 +13,7 @@ export type Bench = {
   /** A new empty folder for an app's profile and library. */
   readonly newFolder: (name: string) => string;
   /** Starts the app on a folder; it is ended with the run if the scenario does not do it. */
-  readonly launch: (folder: string, measuring?: 'byItself' | 'onDemand') => Promise<App>;
+  readonly launch: (folder: string, measuring?: 'byItself' | 'onDemand', heard?: string) => Promise<App>;
   /** Starts the app a second time on a folder where it runs. */
   readonly launchAgain: (folder: string) => ReturnType<typeof startAgain>;
   /** A new folder with a library that holds the demo session; made by the app once, copied after that. */
@@ -43,8 +43,8 @@ export async function createBench(executable: string, environment: NodeJS.Proces
     folders += 1;
     return path.join(home, `${folders}-${name}`);
   };
-  const launch: Bench['launch'] = async (folder, measuring = 'onDemand') => {
-    const app = await launchApp({ executable, environment, folder, mayStart: () => !ended, measuring });
+  const launch: Bench['launch'] = async (folder, measuring = 'onDemand', heard = undefined) => {
+    const app = await launchApp({ executable, environment, folder, heard, mayStart: () => !ended, measuring });
     running.add(app);
     await app.page.setViewportSize(viewport);
     return app;

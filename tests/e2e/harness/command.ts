@@ -8,13 +8,15 @@ export type LaunchOptions = {
   readonly environment: NodeJS.ProcessEnv;
   /** Holds the app's profile and its library. */
   readonly folder: string;
+  /** A sound file (WAV) that is heard in place of a microphone; without one there is none. */
+  readonly heard?: string | undefined;
 };
 
 /** The file that answers the native dialogs of an app on a folder. */
 export const chosenPathsFile = (folder: string): string => path.join(folder, 'chosen.json');
 
 /** How the built app is started on a folder of its own. */
-export function appCommand({ environment, folder }: LaunchOptions): {
+export function appCommand({ environment, folder, heard }: LaunchOptions): {
   readonly args: readonly string[];
   readonly env: NodeJS.ProcessEnv;
 } {
@@ -23,6 +25,9 @@ export function appCommand({ environment, folder }: LaunchOptions): {
     ...runtimeArguments(machine),
     `--user-data-dir=${path.join(folder, 'profile')}`,
     '--force-device-scale-factor=1',
+    ...(heard === undefined
+      ? []
+      : ['--use-fake-device-for-media-stream', `--use-file-for-fake-audio-capture=${heard}`]),
     rootFolder,
   ];
   const env = {

@@ -12,6 +12,7 @@ import { layout } from './layout/index.ts';
 import { letter, letterInOwnWords } from './letter.ts';
 import { look } from './look.ts';
 import { measure } from './measure.ts';
+import { narratedMinute, narration } from './narration.ts';
 import { overlays } from './overlays.ts';
 import { readmePictures } from './readmePictures.ts';
 import { recovery } from './recovery.ts';
@@ -33,6 +34,7 @@ export const scenarios: readonly Scenario[] = [
   overlays,
   covers,
   framing,
+  narration,
   strip,
   compare,
   measure,
@@ -52,4 +54,4 @@ export const scenarios: readonly Scenario[] = [
 ];
 
 /** What is run when it is named, and not with all others. */
-export const onRequest: readonly Scenario[] = [readmePictures];
+export const onRequest: readonly Scenario[] = [readmePictures, narratedMinute];
