@@ -112,7 +112,8 @@ export function createFollower({ stream, everyRefresh, onFrame, onEnd }: Followe
         if (due === null) return finish();
         if (due === shown) return setPace('going');
         const picture = pictures.get(due);
-        setPace(picture === undefined ? 'waiting' : 'going');
+        // Time goes on at the next refresh, once this frame is on screen.
+        if (picture === undefined) setPace('waiting');
         if (picture !== undefined) {
           picture.draw();
           shown = due;
