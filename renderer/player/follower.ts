@@ -106,13 +106,18 @@ export function createFollower({ stream, everyRefresh, onFrame, onEnd }: Followe
         clear();
         onEnd();
       };
-      decode(mine, script).catch(finish);
+      // What is decoded already is shown to its end.
+      let cutOff = false;
+      decode(mine, script).catch(() => {
+        cutOff = true;
+      });
       callOff = everyRefresh(() => {
         const due = script.due();
         if (due === null) return finish();
         if (due === shown) return setPace('going');
         const picture = pictures.get(due);
         // Time goes on at the next refresh, once this frame is on screen.
+        if (picture === undefined && cutOff) return finish();
         if (picture === undefined) setPace('waiting');
         if (picture !== undefined) {
           picture.draw();

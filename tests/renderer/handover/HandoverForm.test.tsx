@@ -46,6 +46,7 @@ describe('the handover form', () => {
             clips: true,
             covering: { boxes: [], head: false, look: 'filled' },
             loops: true,
+            narrated: false,
             nextFilming: '2026-03-11',
             paper: 'a4',
             sheet: 'full',

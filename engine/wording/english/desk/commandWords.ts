@@ -139,5 +139,5 @@ export const commandWords = {
   stopNarration: 'end finish voice recording',
   listenToNarration: 'play hear replay voice',
   saveNarration: 'export render video mp4 voice',
-  deleteNarration: 'remove voice recording sound',
+  deleteNarration: 'erase discard voice recording sound',
 } as const satisfies Readonly<Record<CommandId, string>>;

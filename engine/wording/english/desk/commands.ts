@@ -137,7 +137,7 @@ export const commands = {
   stopNarration: 'Stop recording or listening',
   listenToNarration: 'Listen to what was said over this clip',
   saveNarration: 'Save the narration as a film',
-  deleteNarration: 'Delete the narration',
+  deleteNarration: 'Narration: remove it for good',
 } as const;
 
 export type CommandId = keyof typeof commands;

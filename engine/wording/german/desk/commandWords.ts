@@ -138,5 +138,5 @@ export const commandWords: Readonly<Record<CommandId, string>> = {
   stopNarration: 'stoppen Stimme Ende',
   listenToNarration: 'abspielen hören Stimme',
   saveNarration: 'exportieren Video MP4 Stimme',
-  deleteNarration: 'entfernen Stimme Aufnahme Ton',
+  deleteNarration: 'tilgen verwerfen Stimme Aufnahme Ton',
 };

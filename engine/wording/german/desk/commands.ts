@@ -138,5 +138,5 @@ export const commands: Readonly<Record<CommandId, string>> = {
   stopNarration: 'Aufnahme oder Wiedergabe beenden',
   listenToNarration: 'Besprechung dieses Clips anhören',
   saveNarration: 'Besprechung als Film speichern',
-  deleteNarration: 'Besprechung löschen',
+  deleteNarration: 'Besprechung endgültig entfernen',
 };

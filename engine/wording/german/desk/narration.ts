@@ -4,7 +4,7 @@ import type { NarrationMessageId } from '../../english/desk/narration.ts';
 export const narration: Readonly<Record<NarrationMessageId, string>> = {
   narration: 'Besprechung',
   before:
-    'Besprich den Clip: Spiel ihn ab, geh Bild für Bild, verlangsame, vergrößere und zeichne, während du sprichst. Deine Stimme bleibt in der Bibliothek auf diesem Rechner, bis du sie übergibst oder als Film speicherst. Nach dem Mikrofon wird erst beim Start gefragt.',
+    '{voice, select, self {Ich bespreche den Clip: Ich spiele ihn ab, gehe Bild für Bild, verlangsame, vergrößere und zeichne, während ich spreche. Meine Stimme bleibt in der Bibliothek auf diesem Rechner, bis ich sie übergebe oder als Film speichere.} other {Besprich den Clip: Spiel ihn ab, geh Bild für Bild, verlangsame, vergrößere und zeichne, während du sprichst. Deine Stimme bleibt in der Bibliothek auf diesem Rechner, bis du sie übergibst oder als Film speicherst.}} Nach dem Mikrofon wird erst beim Start der Aufnahme gefragt.',
   record: 'Aufnehmen',
   pause: 'Pause',
   goOn: 'Weiter',

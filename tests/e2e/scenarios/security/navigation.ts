@@ -32,8 +32,12 @@ export async function checkNavigation(app: App, { check }: Report): Promise<void
         () => 'media: given',
         () => 'media: denied',
       );
+      const sound = navigator.mediaDevices.getUserMedia({ audio: true }).then(
+        () => 'sound: given',
+        () => 'sound: denied',
+      );
       const notice = Notification.requestPermission().then((state) => `notice: ${state}`);
-      return Promise.all([...states, position, camera, notice]);
+      return Promise.all([...states, position, camera, sound, notice]);
     });
     assert.deepEqual(
       answers.filter((answer) => !answer.endsWith('denied')),
