@@ -22,6 +22,7 @@ import { findMediaTools, type MediaTools } from './media/tools/mediaTools.ts';
 import { emptyBin } from './store/emptyBin.ts';
 import type { JobRow } from './store/jobs.ts';
 import { createLibrary, type Library, openLibrary, readLibraryFacts } from './store/library.ts';
+import { discardOrphans } from './store/narrations.ts';
 import { readSettings } from './store/settings.ts';
 import { keepSummaries, renewStaleSummaries } from './summaries/keepSummaries.ts';
 
@@ -64,6 +65,7 @@ export function openBackend(settings: BackendSettings): Backend {
       const onRenewed = (sessionId: string) => tellChanged({ library, emit }, sessionId);
       await renewStaleSummaries(opened, judging, { onRenewed, isStopped: () => closing !== undefined });
       await emptyBin(opened, new Date(), () => closing !== undefined);
+      await discardOrphans(opened, new Date());
     } catch (error) {
       log.error('summaries not renewed', errorFacts(error));
       problemOf(error, 'renewing the summaries');

@@ -2,6 +2,7 @@ import { rm } from 'node:fs/promises';
 import path from 'node:path';
 import * as v from 'valibot';
 import { type NarrationTrack, trackSchema } from '../../../engine/narration/narration.ts';
+import { binDays } from './bin.ts';
 import type { Row } from './changes.ts';
 import { all, first, inTransaction, type Reading, run, type Writing } from './connection.ts';
 import type { LibraryFolder } from './folder.ts';
@@ -113,8 +114,15 @@ export async function discardNarrations(library: Library, rows: readonly Narrati
 const isUsed = (reading: Reading, file: string): boolean =>
   first(reading, 'SELECT 1 FROM narration WHERE file = ?', file) !== undefined;
 
-/** The narrations of clips that left the library, made before a day (ISO time). */
-export function listOrphanedNarrations(reading: Reading, before: string): NarrationRow[] {
+/** Deletes the narrations of clips that left the library for good: an undone import may bring a clip back for as long as the bin keeps one. */
+export async function discardOrphans(library: Library, now: Date): Promise<void> {
+  const before = new Date(now.getTime() - binDays * 86_400_000).toISOString();
+  const rows = listOrphans(library.reading, before);
+  if (rows.length > 0) await discardNarrations(library, rows);
+}
+
+/** The narrations of clips that are gone, made before an instant (ISO time). */
+function listOrphans(reading: Reading, before: string): NarrationRow[] {
   return all<NarrationRow>(
     reading,
     'SELECT * FROM narration WHERE made_at < ? AND clip_id NOT IN (SELECT id FROM clip)',

@@ -1,4 +1,6 @@
 import { voiceAddress } from '../../../electron/contract/addresses.ts';
+import { asFilmed } from '../../../engine/framing/framing.ts';
+import { seenPart } from '../../../engine/framing/picturePlaces.ts';
 import type { Look } from '../../../engine/narration/narration.ts';
 import { framesAhead, shapesOf, shownAt } from '../../../engine/narration/shownAt.ts';
 import { statusState } from '../../bridge/statusState.ts';
@@ -21,6 +23,7 @@ export async function listen(context: ReviewContext): Promise<void> {
   const media = data?.media.find(({ clipId }) => clipId === stage?.clip.id);
   if (stage === null || player === null || media === undefined || narration?.track == null) return;
   const { track, lastsUs } = narration;
+  const part = seenPart(media, stage.clip.framing ?? asFilmed);
   const sound = new Audio(voiceAddress(stage.clip.id, narration.narrationId));
   sound.preload = 'auto';
   const nowUs = (): number => Math.round(sound.currentTime * 1_000_000);
@@ -32,7 +35,7 @@ export async function listen(context: ReviewContext): Promise<void> {
     if (look === shown) return;
     shown = look;
     const { stage: size } = zoomState.getState();
-    zoomState.setState({ zoom: zoomFor(look.near, size, media) });
+    zoomState.setState({ zoom: zoomFor(look.near, size, part) });
     layersState.setState({ hidden: hiddenFor(look, before.hidden) });
     narrationState.setState({ drawn: shapesOf(track, look) });
   };

@@ -1,3 +1,5 @@
+import { asFilmed } from '../../../engine/framing/framing.ts';
+import { seenPart } from '../../../engine/framing/picturePlaces.ts';
 import { longestNarrationUs, type NarratedLayer, narratedLayers } from '../../../engine/narration/narration.ts';
 import { drawnOf, showsAt } from '../../../engine/review/drawings/drawing.ts';
 import { later } from '../../base/later.ts';
@@ -44,7 +46,7 @@ function onScreen(context: ReviewContext): OnScreen | null {
   const kept = drawings.map((drawing) => (open?.drawingId === drawing.id ? open.drawn : drawnOf(drawing)));
   return {
     frame,
-    near: nearnessOf(zoom, size, media),
+    near: nearnessOf(zoom, size, seenPart(media, stage.clip.framing ?? asFilmed)),
     drawn: open !== null && open.drawingId === null ? [...kept, open.drawn] : kept,
     layers: visibleLayers(),
   };
