@@ -60,7 +60,7 @@ export function StatusLine({ onJobs, children }: StatusLineProps) {
       {notice === '' && children}
       {open.length > 0 && (
         <button type="button" className="status-jobs quiet-button" onClick={onJobs}>
-          {running.length > 0 && <LoaderCircle className="turning" aria-hidden="true" />}
+          {running.length > 0 && !paused && <LoaderCircle className="turning" aria-hidden="true" />}
           {running.length > 0 && (paused ? `${sayJobs('paused')}, ` : '')}
           {running.length > 0 && sayJobs('running', { count: running.length })}
           {left > 0 && `, ${sayTimeLeft(left, language)}`}

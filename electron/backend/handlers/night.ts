@@ -41,7 +41,12 @@ export const tellLeft: Handler<'night.left'> = async (context) => {
 };
 
 /** What the app does by itself, at any hour: nobody is at work then. */
-const doneByItself: ReadonlySet<string> = new Set<ActionId>(['clipAdded', 'repsMeasured', 'sessionImported']);
+const doneByItself: ReadonlySet<string> = new Set<ActionId>([
+  'clipAdded',
+  'clipsAdded',
+  'repsMeasured',
+  'sessionImported',
+]);
 
 const workOf = (acts: readonly RecentAct[]): WorkAct[] =>
   acts

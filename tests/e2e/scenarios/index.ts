@@ -13,6 +13,7 @@ import { letter, letterInOwnWords } from './letter.ts';
 import { look } from './look.ts';
 import { measure } from './measure.ts';
 import { narratedMinute, narration } from './narration.ts';
+import { night } from './night.ts';
 import { overlays } from './overlays.ts';
 import { readmePictures } from './readmePictures.ts';
 import { recovery } from './recovery.ts';
@@ -38,6 +39,7 @@ export const scenarios: readonly Scenario[] = [
   strip,
   compare,
   measure,
+  night,
   flow,
   recovery,
   inbox,

@@ -7,7 +7,17 @@ it('shows a session with its trainee, what it holds and its grade', async () => 
   const { sessionId, traineeId, clipId } = await sessionWithClips(backend);
   const first = await ask(backend, 'desk.sessions', {});
   expect(await ask(backend, 'desk.trainees', {})).toEqual([
-    { id: traineeId, name: 'Mira Holt', goal: 'growth', experience: 'new', units: 'kg', minor: false, names: 'full' },
+    {
+      id: traineeId,
+      name: 'Mira Holt',
+      goal: 'growth',
+      experience: 'new',
+      units: 'kg',
+      minor: false,
+      names: 'full',
+      archived: false,
+      notes: '',
+    },
   ]);
   const line = { id: sessionId, traineeId, traineeName: 'Mira Holt', title: 'Legs', date: '2026-03-04' };
   expect(first.sessions).toEqual([
