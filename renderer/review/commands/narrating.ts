@@ -31,7 +31,7 @@ export async function leaveNarrating(context: ReviewContext): Promise<void> {
 export const narrate: Command<ReviewContext> = {
   ...named('narrate'),
   group: 'picture',
-  keys: ['Shift+A'],
+  keys: ['F4'],
   readOnly: 'refused',
   when: isReadable,
   run: async ({ stage, player }) => {
@@ -46,7 +46,7 @@ export const narrate: Command<ReviewContext> = {
 export const recordNarration: Command<ReviewContext> = {
   ...named('recordNarration'),
   group: 'picture',
-  keys: ['Shift+S'],
+  keys: ['Shift+F4'],
   readOnly: 'refused',
   when: (context) => allOf(isReadable(context), isOut(), mayRecord(context)),
   run: async (context) => {
@@ -71,7 +71,7 @@ function mayRecord(context: ReviewContext): Availability {
 export const stopNarration: Command<ReviewContext> = {
   ...named('stopNarration'),
   group: 'picture',
-  keys: ['Shift+E'],
+  keys: ['F7'],
   readOnly: 'refused',
   when: () => {
     const phase = phaseOf();
@@ -94,7 +94,7 @@ const isKept = (context: ReviewContext): Availability => {
 export const listenToNarration: Command<ReviewContext> = {
   ...named('listenToNarration'),
   group: 'picture',
-  keys: ['Shift+L'],
+  keys: ['Shift+F7'],
   readOnly: 'refused',
   when: (context) => allOf(isReadable(context), isOut(), isKept(context)),
   run: async (context) => {

@@ -47,7 +47,7 @@ async function narrateFor(bench: Bench, report: Report, rounds: number): Promise
 
   await check('the microphone is refused before a recording, and where the voice stays is said first', async () => {
     assert.deepEqual(await wishes(app), { sound: 'refused', picture: 'refused', both: 'refused' });
-    await keyboard.press('Shift+A');
+    await keyboard.press('F4');
     await app.page.getByText('stays in the library on this computer').waitFor();
   });
   await checkScreen(app, report, await checkerSource(), 'the narration bar');
@@ -55,22 +55,22 @@ async function narrateFor(bench: Bench, report: Report, rounds: number): Promise
 
   await watchPicture(app, barsOf(clip));
   await check('it records while the picture is played, stepped, slowed and drawn on', async () => {
-    await keyboard.press('Shift+S');
+    await keyboard.press('Shift+F4');
     await phase(app, 'recording');
     assert.deepEqual(await wishes(app), { sound: 'granted', picture: 'refused', both: 'refused' });
     for (let round = 0; round < rounds; round += 1) await speak(app);
     await bench.picture(app, 'narration-recording');
     // Paused, the picture may move as it likes.
-    await keyboard.press('Shift+S');
+    await keyboard.press('Shift+F4');
     await phase(app, 'paused');
     await keyboard.press('Home');
     await picture(app);
-    await keyboard.press('Shift+S');
+    await keyboard.press('Shift+F4');
     await phase(app, 'recording');
     for (let step = 0; step < 8; step += 1) await keyboard.press('Shift+ArrowRight');
     await picture(app);
     await zoomIn(app);
-    await keyboard.press('Shift+E');
+    await keyboard.press('F7');
     await phase(app, 'idle');
     assert.deepEqual(await wishes(app), { sound: 'refused', picture: 'refused', both: 'refused' });
   });
@@ -91,7 +91,7 @@ async function narrateFor(bench: Bench, report: Report, rounds: number): Promise
   });
 
   await check('listening shows at each time of the sound what was shown then', async () => {
-    await keyboard.press('Shift+L');
+    await keyboard.press('Shift+F7');
     await phase(app, 'listening');
     await app.page.getByTestId('narrated-shapes').waitFor({ state: 'attached' });
     await bench.picture(app, 'narration-listening');
@@ -139,13 +139,13 @@ async function narrateFor(bench: Bench, report: Report, rounds: number): Promise
   });
 
   await check('a crash loses a second or two, and what is left can be kept', async () => {
-    await keyboard.press('Shift+S');
+    await keyboard.press('Shift+F4');
     await phase(app, 'recording');
     await until('some seconds', async () => /0:0[4-9]/.test(await timeNow(app)));
     await app.kill();
     const again = await bench.launch(folder);
     await openReview(again, sessionId);
-    await again.page.keyboard.press('Shift+A');
+    await again.page.keyboard.press('F4');
     await again.page.getByRole('button', { name: 'Keep what was recorded' }).click();
     await phase(again, 'idle');
     const left = await until('the kept narration', async () => {
