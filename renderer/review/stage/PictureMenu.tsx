@@ -3,6 +3,8 @@ import { type KeyboardEvent, type ReactNode, useEffect, useRef, useSyncExternalS
 import { plain } from '../../base/figures.ts';
 import { KeyHint } from '../../commands/CommandButton.tsx';
 import { runCommand } from '../../commands/command.ts';
+import { keysOf } from '../../commands/keys.ts';
+import { keysState } from '../../commands/keysState.ts';
 import { speeds } from '../../player/playingCommands.ts';
 import { sayStage } from '../../words/sayStage.ts';
 import { openPictureMenu } from '../commands/arranging.ts';
@@ -80,14 +82,16 @@ export function PictureMenu() {
       </button>
       {open && (
         <div ref={menu} className="menu" role="menu" aria-label={sayStage('moreOfPicture')} onKeyDown={onKeyDown}>
-          {parts.map(({ title, lines }) => (
-            <MenuPart key={title} title={sayStage(title)}>
-              {lines.map((line) => (
-                <Line key={line.command.id} line={line} onDone={close} />
-              ))}
-            </MenuPart>
-          ))}
-          <SpeedPart />
+          <div className="menu-columns">
+            {parts.map(({ title, lines }) => (
+              <MenuPart key={title} title={sayStage(title)}>
+                {lines.map((line) => (
+                  <Line key={line.command.id} line={line} onDone={close} />
+                ))}
+              </MenuPart>
+            ))}
+            <SpeedPart />
+          </div>
         </div>
       )}
     </div>
@@ -112,6 +116,7 @@ function Line({ line, onDone }: { readonly line: MenuLine; readonly onDone: () =
   const { context, subscribe } = useReviewDesk();
   const availability = useAvailability(command);
   const on = useSyncExternalStore(subscribe, () => isOn?.(context) === true);
+  const hasKey = keysState(({ chosen }) => keysOf(chosen, command).length > 0);
   const reason = availability.can ? undefined : availability.because;
   const run = (): void => {
     if (isOn === undefined || whileOn !== undefined) onDone();
@@ -132,7 +137,7 @@ function Line({ line, onDone }: { readonly line: MenuLine; readonly onDone: () =
         {on && <Check />}
       </span>
       <span className="menu-words">{command.label()}</span>
-      <KeyHint command={command} />
+      {hasKey && <KeyHint command={command} />}
     </button>
   );
 }

@@ -33,10 +33,10 @@ export function Transport() {
       <ReviewButton command={frameOn} shows="icon">
         <StepForward aria-hidden="true" />
       </ReviewButton>
-      <ReviewButton command={repeatRep} shows="words" pressed={loops === 'rep'}>
+      <ReviewButton command={repeatRep} shows="icon" pressed={loops === 'rep'}>
         <Repeat aria-hidden="true" />
       </ReviewButton>
-      <ReviewButton command={compare} shows="words">
+      <ReviewButton command={compare} shows="icon">
         <Columns2 aria-hidden="true" />
       </ReviewButton>
       <ReviewButton command={largePicture}>

@@ -79,6 +79,7 @@ export const layout: Scenario = {
     for (const shape of ['portrait', 'landscape'] as const) {
       if (shape === 'landscape') await goTo('landscape');
       await report.check(`${shape}, text at twice its size: all is there below each other`, async () => {
+        await page.evaluate(() => document.querySelector('main')?.scrollTo(0, 0));
         const seen = await settledLook(app);
         await bench.picture(app, `20-${shape}-large-text`);
         assert.deepEqual(overlaps({ ...seen, parts: omitStatus(seen.parts) }), []);
