@@ -41,7 +41,7 @@ const moveHand =
 export const editLetter: Command<LetterContext> = {
   ...named('editLetter'),
   group: 'anywhere',
-  keys: ['Shift+E'],
+  keys: ['Mod+Shift+E'],
   readOnly: 'refused',
   when: isLetter,
   run: ({ lines }) => {
@@ -56,7 +56,7 @@ export const editLetter: Command<LetterContext> = {
 export const addParagraph: Command<LetterContext> = {
   ...named('addParagraph'),
   group: 'anywhere',
-  keys: ['Shift+A'],
+  keys: ['Mod+Shift+A'],
   readOnly: 'refused',
   when: hasHand,
   run: async (context) => {

@@ -24,7 +24,7 @@ export type SessionEdition = {
 type Asked = {
   /** `asWanted`: as the trainee wants it. */
   readonly names: NameMode | 'asWanted';
-  /** Whether a letter is written of it: the sheet needs neither the sessions before nor what the coach made of it. */
+  /** Whether a letter is written of it: the other documents need no sessions before it. */
   readonly to: 'writeLetter' | 'tellSheet';
   /** `footage`: times are those of the footage, also of a clip that shows a section of it; as the clips play without it. */
   readonly clocks?: 'footage';
@@ -45,9 +45,10 @@ export function editionOfSession(context: Context, sessionId: string, { names, t
       style: { length: session.letter_length, tone: session.letter_tone, language: session.letter_language },
       weekBefore: trainedBefore(reading, session),
       names: names === 'asWanted' ? findTrainee(reading, session.trainee_id).names : names,
+      // The page on filming asks in the letter's words, whatever it is made for.
+      edits: listLetterEdits(reading, sessionId),
+      shape: readLetterShape(reading, sessionId),
       ...(to === 'writeLetter' && {
-        edits: listLetterEdits(reading, sessionId),
-        shape: readLetterShape(reading, sessionId),
         earlier: earlierReviews(context, reading, session),
       }),
     });

@@ -128,7 +128,7 @@ export const letterInOwnWords: Scenario = {
     });
 
     await report.check('an emptied paragraph is left out, listed, and brought back, by keys alone', async () => {
-      await page.keyboard.press('Shift+E');
+      await page.keyboard.press('Control+Shift+E');
       const hello = page.getByRole('button', { name: 'Edit: Good to see you back, Robin.' });
       await focused(hello);
       await page.keyboard.press('ArrowDown');
@@ -156,7 +156,7 @@ export const letterInOwnWords: Scenario = {
         await bench.picture(app, '9-phrases');
         await phrases.getByRole('button', { name: 'Close' }).click();
         await page.getByRole('button', { name: 'Edit: Good to see you back, Robin.' }).focus();
-        await page.keyboard.press('Shift+A');
+        await page.keyboard.press('Control+Shift+A');
         const field = page.getByRole('textbox', { name: 'Paragraph in your own words' });
         await page.getByRole('button', { name: 'Insert: Well done' }).waitFor();
         await focused(field);
@@ -174,7 +174,7 @@ export const letterInOwnWords: Scenario = {
         await page.keyboard.press('Control+Shift+PageDown');
         await until('the paragraph to move', async () => (await place()) > before);
         await focused(own);
-        await page.keyboard.press('Shift+E');
+        await page.keyboard.press('Control+Shift+E');
         assert.match(await previewed(app, 'Preview: Letter'), /Well lifted, Robin\.<\/p>\s*<p[^>]*>See you Sunday\./);
       },
     );
