@@ -1,6 +1,7 @@
 import { Plus, Trash2 } from 'lucide-react';
 import { useState } from 'react';
 import { type Phrase, phraseKeys, type Settings } from '../../../electron/contract/settings.ts';
+import { phrasePlace } from '../../../engine/letter/phrases.ts';
 import { Field } from '../../base/fields.tsx';
 import { saySettings } from '../../words/saySettings.ts';
 import { changeSetting, SettingsPart } from './SettingsPart.tsx';
@@ -19,7 +20,7 @@ export function PhraseSettings({ settings: { phrases } }: { readonly settings: P
   const free = phraseKeys.find((key) => phrases.every((one) => one.key !== key)) ?? null;
   return (
     <SettingsPart title={saySettings('phrases')}>
-      <p className="soft">{saySettings('phrasesWords')}</p>
+      <p className="soft">{saySettings('phrasesWords', { nameMark: phrasePlace('name'), exerciseMark: phrasePlace('exercise') })}</p>
       {phrases.map((phrase) => (
         <PhraseRow
           key={phrase.id}

@@ -19,7 +19,7 @@ export const arranging = {
   asItIs: '{exercise}, wie jetzt',
   place: '{date}, {title}',
   noPlaces:
-    '{voice, select, self {Es gibt keine Einheit, in die es passt. Erst eine auf dem Schreibtisch anlegen.} other {Dieser Athlet hat keine Einheit, in die es passt. Leg erst eine auf dem Schreibtisch an.}}',
+    '{voice, select, self {Es gibt keine andere Einheit} other {Dieser Athlet hat keine andere Einheit}}. Erst auf dem Schreibtisch eine anlegen.',
   noTrainee:
     '{voice, select, self {Es gibt sonst niemanden.} other {Es gibt keinen anderen Athleten. Leg erst einen an.}}',
   sentStay: 'Verschickte Briefe bleiben bei ihr.',

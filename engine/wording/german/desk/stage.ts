@@ -18,7 +18,7 @@ export const stage: Readonly<Record<StageMessageId, string>> = {
   clipTime: 'Zeit im Clip',
   realTime: 'Echtzeit',
   inRep: 'Wiederholung',
-  noRep: 'keine Wdh.',
+  noRep: 'keine Wdh',
   repTime: 'Wdh. {rep} + {time}',
   more: 'Mehr',
   moreOfPicture: 'Mehr zum Bild',
