@@ -20,7 +20,9 @@ export function PhraseSettings({ settings: { phrases } }: { readonly settings: P
   const free = phraseKeys.find((key) => phrases.every((one) => one.key !== key)) ?? null;
   return (
     <SettingsPart title={saySettings('phrases')}>
-      <p className="soft">{saySettings('phrasesWords', { nameMark: phrasePlace('name'), exerciseMark: phrasePlace('exercise') })}</p>
+      <p className="soft">
+        {saySettings('phrasesWords', { nameMark: phrasePlace('name'), exerciseMark: phrasePlace('exercise') })}
+      </p>
       {phrases.map((phrase) => (
         <PhraseRow
           key={phrase.id}

@@ -16,7 +16,7 @@ export const settings = {
 
   phrases: 'Phrases',
   phrasesWords:
-    "Set in where a letter is edited: with Ctrl or Command and the number, or from the row below the text. “{nameMark}” becomes the name, “{exerciseMark}” the exercise.",
+    'Set in where a letter is edited: with Ctrl or Command and the number, or from the row below the text. “{nameMark}” becomes the name, “{exerciseMark}” the exercise.',
   phraseName: 'Name',
   phraseText: 'Text',
   phraseKey: 'Number',

@@ -17,7 +17,7 @@ export const settings: Readonly<Record<SettingsMessageId, string>> = {
 
   phrases: 'Textbausteine',
   phrasesWords:
-    "Werden beim Bearbeiten eines Briefs eingefügt: mit Strg oder Befehl und der Zahl oder aus der Zeile unter dem Text. Aus „{nameMark}“ wird der Name, aus „{exerciseMark}“ die Übung.",
+    'Werden beim Bearbeiten eines Briefs eingefügt: mit Strg oder Befehl und der Zahl oder aus der Zeile unter dem Text. Aus „{nameMark}“ wird der Name, aus „{exerciseMark}“ die Übung.',
   phraseName: 'Name',
   phraseText: 'Text',
   phraseKey: 'Zahl',
