@@ -55,11 +55,6 @@ export function keptNarration(
   };
 }
 
-/** Every narration that is kept, by its file's name. */
-export function listKeptNarrations(reading: Reading): NarrationRow[] {
-  return all<NarrationRow>(reading, "SELECT * FROM narration WHERE state = 'kept' ORDER BY file");
-}
-
 /** Begins a narration. It is no act: nobody undoes what was said. */
 export function insertNarration(
   writing: Writing,
