@@ -76,6 +76,7 @@ it('answers for things that are not there, whichever request names them', async 
   const filled: Readonly<Record<string, unknown>> = {
     ...gone,
     into: 'gone',
+    leadId: 'gone',
     title: 'Legs',
     criterion: 'depth',
     severity: 'adjust',

@@ -134,7 +134,7 @@ export const commands: Readonly<Record<CommandId, string>> = {
   openTrainees: '{voice, select, self {Personen zeigen} other {Athleten zeigen}}',
   openBin: 'Papierkorb zeigen',
   narrate: 'Diesen Clip besprechen',
-  recordNarration: 'Aufnehmen, anhalten oder weitersprechen',
+  recordNarration: 'Aufnehmen, anhalten, weitersprechen',
   stopNarration: 'Aufnahme oder Wiedergabe beenden',
   listenToNarration: 'Besprechung dieses Clips anhören',
   saveNarration: 'Besprechung als Film speichern',
