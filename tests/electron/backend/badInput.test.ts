@@ -77,6 +77,7 @@ it('answers for things that are not there, whichever request names them', async 
     ...gone,
     into: 'gone',
     leadId: 'gone',
+    after: 'opening',
     title: 'Legs',
     criterion: 'depth',
     severity: 'adjust',
@@ -117,6 +118,8 @@ it('answers for things that are not there, whichever request names them', async 
   };
   const own: Partial<Record<RequestName, Readonly<Record<string, unknown>>>> = {
     'clips.move': { to: { kind: 'exercise', exercise: 'back-squat' } },
+    'flags.copy': { to: [{ clipId: 'gone', reps: 'set', frame: 1 }] },
+    'jobs.move': { to: 'first' },
     'measures.clearClicks': { what: 'disc' },
   };
   for (const name of names) {
