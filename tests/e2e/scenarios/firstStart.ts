@@ -30,7 +30,8 @@ export const firstStart: Scenario = {
         return desk.sessions.some(({ mark }) => mark !== '') ? desk : null;
       });
       assert.equal(sessions[0]?.clips, 3);
-      await row.getByText(sessions[0]?.mark ?? 'no mark', { exact: true }).waitFor();
+      const newest = page.locator(`[data-session="${sessions[0]?.id}"]`);
+      await newest.getByText(sessions[0]?.mark ?? 'no mark', { exact: true }).waitFor();
       await bench.picture(app, '2-desk');
     });
 
