@@ -21,7 +21,7 @@ export const markSent: Command<LetterContext> = {
   group: 'anywhere',
   keys: ['Shift+S'],
   readOnly: 'refused',
-  when: ({ lines }) => (lines === null ? unavailable(sayReasons('letterNotShown')) : available),
+  when: ({ lines }) => (lines === null || lines.length === 0 ? unavailable(sayReasons('letterNotShown')) : available),
   run: async (context) => {
     await context.saveDrafts();
     if (context.sentAlready) letterDesk.setState({ asking: 'sendAgain' });

@@ -12,7 +12,7 @@ import type { Line } from './paragraphMoves.ts';
 export type LetterContext = HistoryContext &
   SessionContext &
   NightContext & {
-    /** The lines of the letter where it is shown as it is now; null elsewhere. */
+    /** The lines of the letter where it is shown as it is now, none until they are read; null elsewhere. */
     readonly lines: readonly Line[] | null;
     /** Whether the letter says what its newest version that was sent says. */
     readonly sentAlready: boolean;
@@ -42,7 +42,7 @@ export function letterContext(sessionId: string, save: { readonly current: () =>
     saveDocument: () => save.current(),
     get lines() {
       const { view } = letterDesk.getState();
-      return view.kind === 'sent' || documentOf(view) !== 'letter' ? null : (letter()?.paragraphs ?? null);
+      return view.kind === 'sent' || documentOf(view) !== 'letter' ? null : (letter()?.paragraphs ?? []);
     },
     get sentAlready() {
       return letter()?.sentAlready === true;

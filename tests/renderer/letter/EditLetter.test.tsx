@@ -8,7 +8,12 @@ import { EditLetter } from '../../../renderer/letter/EditLetter.tsx';
 import { markSent } from '../../../renderer/letter/letterCommands.ts';
 import { letterContext } from '../../../renderer/letter/letterContext.ts';
 import { letterDesk, resetLetterDesk, showView } from '../../../renderer/letter/letterDesk.ts';
-import { leaveOutParagraph, paragraphDown, paragraphUp } from '../../../renderer/letter/paragraphCommands.ts';
+import {
+  editLetter,
+  leaveOutParagraph,
+  paragraphDown,
+  paragraphUp,
+} from '../../../renderer/letter/paragraphCommands.ts';
 import { type Letter, letterState } from '../../../renderer/state/letterState.ts';
 import { settingsState } from '../../../renderer/state/settingsState.ts';
 import { usualSettings } from '../../electron/contract/usualSettings.ts';
@@ -223,6 +228,15 @@ describe('the commands of a paragraph', () => {
     letterDesk.setState({ at: 'greeting' });
     runCommand(leaveOutParagraph, context);
     expect(statusState.getState().notice).toMatch(/^Edit the letter first/);
+  });
+});
+
+describe('editing', () => {
+  it('can be asked for before the letter has been read', () => {
+    fakeRackside({});
+    letterState.setState({ sessionId: null, letter: null });
+    runCommand(editLetter, letterContext('s1', { current: async () => {} }));
+    expect(letterDesk.getState().view).toEqual({ kind: 'editing' });
   });
 });
 
