@@ -91,7 +91,11 @@ export const measure: Scenario = {
       }
       await page.reload();
       await openReview(app, sessionId);
-      await page.getByRole('button', { name: /^Curves/ }).waitFor();
+      await page.keyboard.press('Shift+P');
+      await page
+        .locator('[role="menuitemcheckbox"][aria-checked="false"]:not([aria-disabled])', { hasText: 'curves' })
+        .waitFor();
+      await page.keyboard.press('Escape');
       assert.equal(await page.getByTestId('curves-lane').count(), 0);
       for (const key of ['p', 'o', 'j', 'v']) await page.keyboard.press(key);
       await page.getByTestId('curves-lane').waitFor();
@@ -110,13 +114,12 @@ export const measure: Scenario = {
 
     await report.check('a cell of the table goes to its moment, by mouse and by keys', async () => {
       await page.keyboard.press('t');
-      const peak = (row: number) => page.locator(`td[data-measure="peakSpeed"][data-row="${row}"]`);
-      await peak(0).click();
+      await page.locator('td[data-measure="peakSpeed"][data-column="0"]').click();
       await until('the fastest moment of rep 1', async () => near(app, fastestAtS[0]));
-      await page.keyboard.press('ArrowDown');
+      await page.keyboard.press('ArrowRight');
       await page.keyboard.press('Enter');
       await until('the fastest moment of rep 2', async () => near(app, fastestAtS[1]));
-      await page.locator('tr[data-current="true"] th').getByText('2').waitFor();
+      await page.locator('thead th[data-current="true"]').getByText('2').waitFor();
     });
     await bench.picture(app, '16-table');
 
@@ -132,7 +135,7 @@ export const measure: Scenario = {
         return found?.manualEdges.includes('end') === true ? found : null;
       });
       assert.ok(Math.abs(rep.endS - (before - 4) / 30) < 0.02, `the rep ends at ${rep.endS} s`);
-      await page.locator('.measure-table tbody tr').nth(1).getByText('by hand').waitFor();
+      await page.locator('.measure-table thead th').nth(2).getByText('by hand').waitFor();
       assert.match((await edge.getAttribute('aria-valuetext')) ?? '', /by hand/);
       await page.keyboard.press('Shift+T');
       await until('the same edge', async () => Number(await edge.getAttribute('aria-valuenow')) === before - 4);

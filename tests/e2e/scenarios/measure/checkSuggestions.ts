@@ -52,6 +52,8 @@ export async function checkSuggestions({ app, report, sessionId, clipId, picture
     const message = suggestions[place]?.message;
     assert.equal(flag.note, message && sayMeasuring(message, 'en'));
     assert.deepEqual(flag.reps, suggestions[place]?.reps);
+    // Accepting goes on to the next suggestion; only then is the card asked for.
+    await page.locator(`[data-suggestion="${suggestions[place]?.id}"]`).waitFor({ state: 'detached' });
     await page.keyboard.press('t');
     await until('the mark on the card', async () => /adjust/.test(await cellWords(app, 'depth', 1)));
     await picture('16-accepted');
