@@ -4,6 +4,7 @@ import { arranging } from './arranging.ts';
 import { compare } from './compare.ts';
 import { covers } from './covers.ts';
 import { firstStart } from './firstStart.ts';
+import { flagging } from './flagging.ts';
 import { flow } from './flow.ts';
 import { framing } from './framing.ts';
 import { handover } from './handover.ts';
@@ -56,4 +57,4 @@ export const scenarios: readonly Scenario[] = [
 ];
 
 /** What is run when it is named, and not with all others. */
-export const onRequest: readonly Scenario[] = [readmePictures, narratedMinute];
+export const onRequest: readonly Scenario[] = [readmePictures, narratedMinute, flagging];
