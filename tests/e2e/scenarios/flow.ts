@@ -7,6 +7,9 @@ import { until } from '../harness/until.ts';
 
 const mostKeys = 30;
 
+/** The keys that write a note. */
+const noteOf = (words: string): readonly string[] => ['n', ...words, 'Escape'];
+
 /** A whole set judged without a mouse, and the ways round the desk by keyboard. */
 export const flow: Scenario = {
   name: 'flow',
@@ -18,39 +21,46 @@ export const flow: Scenario = {
     await page.reload();
     await openReview(app, sessionId);
 
-    await report.check(`five reps, four flags, everything looked at: at most ${mostKeys} keystrokes`, async () => {
-      const keys = counted(app);
-      // Depth on reps 1 and 2 at once: chosen, marked, its fault picked from the list.
-      await keys('x', 'ArrowRight', '3', 'Enter');
-      // The tempo of rep 3, then the same on rep 4.
-      await keys('ArrowRight', 'ArrowDown', '2', 'Enter', 'c');
-      // The pause of rep 5: wanted, not prescribed.
-      await keys('ArrowRight', 'ArrowDown', '1', 'Enter');
-      // Praise for the bar path of rep 5.
-      await keys('ArrowDown', 'k');
-      await keys('Shift+F');
-      assert.ok(keys.count() <= mostKeys, `${keys.count()} keystrokes`);
-      const { review } = await app.ask('review.get', { sessionId });
-      const flags = review.entries[0]?.flags ?? [];
-      assert.deepEqual(
-        flags.map(({ criterion, severity, reps }) => [criterion, severity, reps]),
-        [
-          ['depth', 'correct', [1, 2]],
-          ['eccentricTempo', 'adjust', [3, 4]],
-          ['pauses', 'prefer', [5]],
-          ['barPath', 'keep', [5]],
-        ],
-      );
-      assert.deepEqual(
-        flags.map(({ fault }) => fault !== null),
-        [true, true, true, false],
-      );
-      const grade = await app.ask('grade.get', { sessionId });
-      assert.equal(grade.entries[0]?.coverage, 1);
-      await page.getByText('All cells looked at.').waitFor();
-      process.stdout.write(`        ${keys.count()} keystrokes\n`);
-      await bench.picture(app, '11-flow');
-    });
+    await report.check(
+      `five reps, four flags, two notes, everything looked at: at most ${mostKeys} keystrokes`,
+      async () => {
+        const keys = counted(app);
+        // Depth on reps 1 and 2 at once: chosen, marked, its fault picked from the list.
+        await keys('x', 'ArrowRight', '3', 'Enter', ...noteOf('high'));
+        // The tempo of rep 3, then the same on rep 4.
+        await keys('ArrowRight', 'ArrowDown', '2', 'Enter', 'c');
+        // The pause of rep 5: wanted, not prescribed.
+        await keys('ArrowRight', 'ArrowDown', '1', 'Enter');
+        // Praise for the bar path of rep 5.
+        await keys('ArrowDown', 'k', ...noteOf('calm'));
+        await keys('Shift+F');
+        assert.ok(keys.count() <= mostKeys, `${keys.count()} keystrokes`);
+        const { review } = await app.ask('review.get', { sessionId });
+        const flags = review.entries[0]?.flags ?? [];
+        assert.deepEqual(
+          flags.map(({ criterion, severity, reps }) => [criterion, severity, reps]),
+          [
+            ['depth', 'correct', [1, 2]],
+            ['eccentricTempo', 'adjust', [3, 4]],
+            ['pauses', 'prefer', [5]],
+            ['barPath', 'keep', [5]],
+          ],
+        );
+        assert.deepEqual(
+          flags.map(({ fault }) => fault !== null),
+          [true, true, true, false],
+        );
+        assert.deepEqual(
+          flags.map(({ note }) => note),
+          ['high', '', '', 'calm'],
+        );
+        const grade = await app.ask('grade.get', { sessionId });
+        assert.equal(grade.entries[0]?.coverage, 1);
+        await page.getByText('All cells looked at.').waitFor();
+        process.stdout.write(`        ${keys.count()} keystrokes\n`);
+        await bench.picture(app, '11-flow');
+      },
+    );
 
     await report.check('the rest being fine is one act: one undo takes all its ticks back', async () => {
       await page.keyboard.press('Control+z');
