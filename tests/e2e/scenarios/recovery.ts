@@ -19,7 +19,7 @@ export const recovery: Scenario = {
     await report.check('kill -9 of the backend: a notice, and the next act works', async () => {
       await drop(app, sessionId, 'barPath', 3);
       process.kill(await app.backendProcessId(), 'SIGKILL');
-      await app.page.getByText(/was started again/).waitFor();
+      await app.page.getByText(/restarted its library/).waitFor();
       await drop(app, sessionId, 'headPosition', 1);
       assert.equal((await flags(app, sessionId)).length, before.length + 2);
     });
