@@ -163,7 +163,8 @@ function DraftText({ flagId, field, label, saved, placeholder }: DraftTextProps)
         onChange={(event) => typeDraft(flagId, field, event.target.value)}
         onFocus={(event) => {
           const kept = field === 'note' ? typing.release() : '';
-          if (kept !== '') typeDraft(flagId, field, `${draft ?? saved}${kept}`);
+          if (kept === '') return;
+          typeDraft(flagId, field, `${draft ?? saved}${kept}`);
           event.currentTarget.setSelectionRange(event.currentTarget.value.length, event.currentTarget.value.length);
         }}
         onBlur={() => void saveDrafts()}
