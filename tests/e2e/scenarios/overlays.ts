@@ -26,7 +26,7 @@ export const overlays: Scenario = {
       'an angle drawn with the mouse says the degrees of its points, wherever the picture lies',
       async () => {
         await goToFrame(app, 40);
-        await page.getByRole('button', { name: /^More/ }).click();
+        await page.keyboard.press('Shift+P');
         await page.getByRole('menuitemcheckbox', { name: /^Draw/ }).click();
         await page.getByRole('radio', { name: 'Angle' }).check({ force: true });
         const places = [
