@@ -21,9 +21,14 @@ export function leaveFraming({ focus }: ReviewContext): void {
 /** Changes how the picture on the stage is shown; what was being drawn or slid shows until it is kept. */
 export async function changeFraming({ stage }: ReviewContext, change: Partial<Framing>): Promise<void> {
   if (stage === null) return;
+  const sent = framingState.getState();
   const done = await mutate('clips.frame', { clipId: stage.clip.id, change });
   if (done !== null) await reviewState.getState().refresh();
-  framingState.setState({ open: null, brightness: null });
+  // What was drawn or moved on meanwhile is still to be saved.
+  framingState.setState(({ open, brightness }) => ({
+    open: open === sent.open ? null : open,
+    brightness: brightness === sent.brightness ? null : brightness,
+  }));
 }
 
 /** Saves the part that is being drawn or moved. */

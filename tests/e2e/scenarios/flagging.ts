@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import type { Flag } from '../../../engine/review/review.ts';
 import { addOneClip, footage } from '../harness/oneClip.ts';
-import { clickCell, goToFrame, openReview, shown } from '../harness/reviewScreen.ts';
+import { clickCell, goToFrame, openReview, shown, shownAt } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 import { frameAt, readTruth } from '../harness/truth.ts';
 import { until } from '../harness/until.ts';
@@ -131,6 +131,7 @@ export const flagging: Scenario = {
           const at = (await flags()).find(({ id }) => id === own?.id)?.at;
           return at !== undefined && 'frame' in at ? at.frame : -1;
         };
+        await shownAt(app, await frameOf());
         await goToFrame(app, third.stretchedEnd + 4);
         await page.keyboard.press('Shift+G');
         await until('the flag here', async () => (await frameOf()) === third.stretchedEnd + 4);

@@ -17,7 +17,7 @@ it('tells that something was set', async () => {
   const told: string[] = [];
   backend.onEvent(({ name }) => told.push(name));
   await ask(backend, 'settings.change', { measureByItself: false });
-  expect(told).toEqual(['settingsChanged']);
+  expect(told.filter((name) => name === 'settingsChanged')).toHaveLength(1);
 });
 
 it('refuses a setting that there is not, and one of another kind', async () => {
