@@ -14,7 +14,7 @@ import { sayStage } from '../../words/sayStage.ts';
 import type { Point } from '../model/pictureGeometry.ts';
 import { shownFraming } from '../model/shownFraming.ts';
 import { framingState } from '../state/framingState.ts';
-import { playerState, usePlayhead } from '../state/playerState.ts';
+import { type Playhead, playerState, playhead } from '../state/playerState.ts';
 import { zoomState } from '../state/viewState.ts';
 import { Ghost } from './Ghost.tsx';
 import { OtherCamera } from './OtherCamera.tsx';
@@ -39,7 +39,7 @@ export function Stage({ clip, media, tables, children }: StageProps) {
   const [loaded, setLoaded] = useState(false);
   const trouble = playerState((state) => state.trouble);
   usePlayer({ clip, video, canvas, playback: loaded && tables !== null ? tables.playback : null });
-  usePlayhead(({ picture }) => canvas.current?.toggleAttribute('hidden', picture !== 'canvas'));
+  useDrawnOver(canvas);
   useEffect(() => {
     playerState.setState({ trouble: '' });
   }, []);
@@ -85,6 +85,17 @@ export function Stage({ clip, media, tables, children }: StageProps) {
       {why !== '' && <p className="stage-words">{why}</p>}
     </div>
   );
+}
+
+/** Shows the canvas with the frame that was drawn on it: a refresh later, the sound of a narration would run on beside the picture before. */
+function useDrawnOver(canvas: RefObject<HTMLCanvasElement | null>): void {
+  useEffect(() => {
+    const show = ({ picture }: Playhead): void => {
+      canvas.current?.toggleAttribute('hidden', picture !== 'canvas');
+    };
+    show(playhead.getState());
+    return playhead.subscribe(show);
+  });
 }
 
 /** Another clip that shows the set of this one, where its footage can be shown. */
