@@ -21,7 +21,7 @@ import { recovery } from './recovery.ts';
 import { scorecard } from './scorecard.ts';
 import { secondLook } from './secondLook.ts';
 import { security } from './security/index.ts';
-import { seeking } from './seeking.ts';
+import { seeking, seekingLong } from './seeking.ts';
 import { stage } from './stage.ts';
 import { startPage } from './startPage.ts';
 import { stepping } from './stepping.ts';
@@ -57,4 +57,4 @@ export const scenarios: readonly Scenario[] = [
 ];
 
 /** What is run when it is named, and not with all others. */
-export const onRequest: readonly Scenario[] = [readmePictures, narratedMinute, flagging];
+export const onRequest: readonly Scenario[] = [readmePictures, narratedMinute, seekingLong, flagging];
