@@ -42,5 +42,8 @@ export function numberOf(frame: number, { leaveOut }: CountedClip): number {
   return leaveOut === 0 ? frame : Math.floor(frame / (leaveOut - 1)) * leaveOut + (frame % (leaveOut - 1)) + 1;
 }
 
-/** How the bars lie in the upright picture, for the page to read them. */
-export const barsOf = ({ turned }: CountedClip) => ({ bits, barPx, turned });
+/** Finds the canvas over the video while a decoded frame is shown on it. */
+const drawnOver = 'video + canvas:not([hidden])';
+
+/** How the bars lie in the upright picture, for the page to read them, and where else than in the video that picture may be. */
+export const barsOf = ({ turned }: CountedClip) => ({ bits, barPx, turned, drawnOver });

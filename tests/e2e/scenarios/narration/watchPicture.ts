@@ -17,7 +17,7 @@ export type Watched = {
 
 /** Has the page note, at every refresh, the number that is read off the picture: an observer that knows nothing of the app. */
 export async function watchPicture(app: App, bars: ReturnType<typeof barsOf>): Promise<void> {
-  await app.page.evaluate(({ bits, barPx }) => {
+  await app.page.evaluate(({ bits, barPx, drawnOver }) => {
     const watched = { starts: [] as number[], stops: [] as number[], recorded: [] as object[], heard: [] as object[] };
     let before = { now: performance.now(), sound: 0 };
     let sound: HTMLMediaElement | null = null;
@@ -40,7 +40,7 @@ export async function watchPicture(app: App, bars: ReturnType<typeof barsOf>): P
     const context = canvas.getContext('2d', { willReadFrequently: true });
     const look = (): void => {
       requestAnimationFrame(look);
-      const over = document.querySelector<HTMLCanvasElement>('.stage-picture > canvas:not([hidden]):not(.ghost)');
+      const over = document.querySelector<HTMLCanvasElement>(drawnOver);
       const picture = over ?? document.querySelector('video');
       if (picture === null || context === null) return;
       context.drawImage(picture, 0, 0, canvas.width, canvas.height);
