@@ -43,13 +43,13 @@ const isNumber = (value: string | number): value is number => typeof value === '
 const shownValue = (value: MessageValue, language: Language): MessageValue =>
   typeof value === 'object' ? runsOf(value.filter(isNumber), language) : value;
 
-/** Praise that was kept before it told its ± has none. */
-const noWithin = { within: 0 } as const;
+/** What messages that were kept before they told of it don't hold: the ± of praise, its number, and that a number is about. */
+const untold = { within: 0, least: 0, most: 0, about: 'no' } as const;
 
 /** What a measure warns of or proposes, said to the trainee in a language. */
 export function sayMeasuring({ id, values }: Message<MeasuringMessageId>, language: Language): string {
   const shown = Object.entries(values).map(([name, value]) => [name, shownValue(value, language)]);
-  return formatMessage(patternsOf[language][id], localeOf[language], { ...noWithin, ...Object.fromEntries(shown) });
+  return formatMessage(patternsOf[language][id], localeOf[language], { ...untold, ...Object.fromEntries(shown) });
 }
 
 /** What a measure warns of, said to the person at the desk in a language, with what to do about it. */

@@ -1,5 +1,5 @@
 import type { Rep } from '../../engine/review/review.ts';
-import { frameAtUs, frameStartUs } from '../../engine/time/frames.ts';
+import { frameAtUs, frameStartUs, nearestFrame } from '../../engine/time/frames.ts';
 import type { FrameTable } from '../../engine/time/frameTable.ts';
 import type { Moment } from '../../engine/time/moment.ts';
 
@@ -49,8 +49,9 @@ const hasStretchedEnd = ({ reps, index }: TimedRep): boolean =>
 
 /**
  * The frame of another rep at the same phase: as far between start and stretched end, or between stretched end and end, as the
- * frame is in its own rep. Where one of them has no stretched end marked, as far through the whole rep. null where a rep has no
- * frames.
+ * frame is in its own rep. Where one of them has no stretched end marked, as far through the whole rep. The frame that begins
+ * nearest to it: times are rounded, and the last frame not after it would be one early where it begins right there. null where a rep
+ * has no frames.
  */
 export function samePhase(frame: number, from: TimedRep, to: TimedRep): number | null {
   const both = hasStretchedEnd(from) && hasStretchedEnd(to);
@@ -63,7 +64,7 @@ export function samePhase(frame: number, from: TimedRep, to: TimedRep): number |
   const [a = 0, b = 0] = [own[part - 1], own[part]];
   const [c = 0, d = 0] = [other[part - 1], other[part]];
   const share = b === a ? 0 : Math.min(1, Math.max(0, (us - a) / (b - a)));
-  return frameAtUs(to.table, Math.round(c + share * (d - c)));
+  return nearestFrame(to.table, Math.round(c + share * (d - c)));
 }
 
 /** The frame of the rep before at the phase of a frame; null in the first rep and outside of reps. */

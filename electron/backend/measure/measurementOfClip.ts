@@ -19,6 +19,8 @@ type Kept = {
   readonly known: KnownRecording;
   readonly measuredKey: string;
   readonly measurement: SetMeasurement | null;
+  /** Without what a person set, where that was asked for. */
+  readonly unaided: { readonly measuredKey: string; readonly measurement: SetMeasurement | null } | null;
 };
 
 /** Unpacking and measuring take a while, and a screen asks after every act, so the clips asked for last are kept. */
@@ -38,6 +40,20 @@ export function measurementOfClip(library: Library, asked: ClipToMeasure): SetMe
   if (kept.measuredKey === measuredKey) return kept.measurement;
   const measurement = measureRecording(asked, kept.known.recording);
   keep(library, asked.clip.id, { ...kept, measuredKey, measurement });
+  return measurement;
+}
+
+/** The same without the edges and depth clicks that a person set; null where there are none, or nothing was recorded. */
+export function unaidedMeasurementOfClip(library: Library, asked: ClipToMeasure): SetMeasurement | null {
+  const { setUp, reps, source } = asked;
+  if (!source || (setUp.depthClicks.length === 0 && manualReps(reps, source.table).length === 0)) return null;
+  const kept = keptFor(library, asked);
+  const measuredKey = measuredKeyOf(asked);
+  if (!kept || measuredKey === null) return null;
+  if (kept.unaided?.measuredKey === measuredKey) return kept.unaided.measurement;
+  const unaided = { ...asked, setUp: { ...setUp, depthClicks: [] }, reps: [] };
+  const measurement = measureRecording(unaided, kept.known.recording);
+  keep(library, asked.clip.id, { ...kept, unaided: { measuredKey, measurement } });
   return measurement;
 }
 
@@ -113,7 +129,7 @@ function keptFor(library: Library, asked: ClipToMeasure): Kept | undefined {
   if (before?.recordingKey === recordingKey) return before;
   const recording = recordingOf(readRecordedParts(library.reading, footageId, setUp.clicks, lookedAt(asked)));
   const known = { recording, recordedAt: newest(stamps) };
-  return keep(library, clip.id, { recordingKey, known, measuredKey: '', measurement: null });
+  return keep(library, clip.id, { recordingKey, known, measuredKey: '', measurement: null, unaided: null });
 }
 
 function newest(stamps: readonly RecordingStamp[]): string {

@@ -1,16 +1,18 @@
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
+import { type KnownMisses, missedIn, saidAsKnown } from '../../../engine/motion/suggest/missedBefore.ts';
 import { suggest } from '../../../engine/motion/suggest/suggest.ts';
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { Flag } from '../../../engine/review/review.ts';
 import type { Context } from '../context/context.ts';
 import { findEntry, planOf } from '../store/entries.ts';
 import { flagOf, listFlags } from '../store/judgements.ts';
-import { listSuggestionAnswers, type SuggestionAnswerRow } from '../store/measuring.ts';
+import { listDismissedBefore, listSuggestionAnswers, type SuggestionAnswerRow } from '../store/measuring.ts';
 import type { RepRow } from '../store/reps.ts';
 import { findSession } from '../store/sessions.ts';
 import { findTrainee, traineeOf } from '../store/trainees.ts';
 import type { ClipToMeasure } from './clipToMeasure.ts';
 import { matchReps } from './measuredReps.ts';
+import { unaidedMeasurementOfClip } from './measurementOfClip.ts';
 
 /** The suggestions of a clip's measurement under its session's rubric: those that wait for an answer, and those dismissed. */
 export function suggestionsOf(context: Context, asked: ClipToMeasure, measurement: SetMeasurement | null) {
@@ -19,7 +21,7 @@ export function suggestionsOf(context: Context, asked: ClipToMeasure, measuremen
   const { reading } = context.library();
   const session = findSession(reading, clip.session_id);
   const { rubric } = context.catalogue(session.rubric_version);
-  const suggestions = suggest({
+  const found = suggest({
     measurement,
     exercise: source.exercise,
     goal: traineeOf(findTrainee(reading, session.trainee_id)).goal,
@@ -27,12 +29,30 @@ export function suggestionsOf(context: Context, asked: ClipToMeasure, measuremen
     rubricCriteria: rubric.criteria.map(({ id }) => id),
     view: clip.view,
   });
+  const suggestions = saidAsKnown(found, knownMisses(context, asked, measurement));
   const numbers = new Map(reps.map((rep, index) => [rep.id, index + 1]));
   return sortByAnswer(suggestions, {
     answers: listSuggestionAnswers(reading, clip.id),
     flags: listFlags(reading, clip.id).map((flag) => flagOf(reading, flag, numbers)),
     numberOf: repNumbers(asked, measurement),
   });
+}
+
+/**
+ * What is known against a clip's numbers. A number missed its ± before where
+ * - a person set an edge or clicked the depth of a rep of this clip, and the measure that comes of it lies outside the ± of the one
+ *   without it (`missedIn`); or
+ * - the same suggestion lies dismissed on another clip of the same exercise and trainee, in one of the twelve newest sessions
+ *   (`listDismissedBefore`). Brought back, it counts no more.
+ * A second look and the session that it looks at again know nothing of each other: neither's answers count for the other.
+ */
+function knownMisses(context: Context, asked: ClipToMeasure, measurement: SetMeasurement): KnownMisses {
+  const library = context.library();
+  const unaided = unaidedMeasurementOfClip(library, asked);
+  return {
+    missed: missedIn(unaided?.reps ?? [], measurement.reps),
+    dismissed: new Set(listDismissedBefore(library.reading, asked.clip)),
+  };
 }
 
 /** The clip's number of each measured rep: the marked rep that it shares its time with. */

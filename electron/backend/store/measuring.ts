@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { type SetUp, setUpSchema } from '../../../engine/recording/setUp.ts';
 import type { Row } from './changes.ts';
+import type { ClipHome } from './clips.ts';
 import { all, first, type Reading } from './connection.ts';
 
 /** What the coach says of a clip so that it can be measured; the usual values where nothing was said. */
@@ -40,4 +41,29 @@ export function listSuggestionAnswers(reading: Reading, clipId: string): Suggest
     'SELECT * FROM suggestion_answer WHERE clip_id = ? ORDER BY suggestion_id',
     clipId,
   );
+}
+
+/**
+ * Ids of suggestions that lie dismissed on a trainee's other clips of the same exercise, in their twelve newest sessions. A second look
+ * and its first session are left out for each other; what lies in the bin counts no more.
+ */
+export function listDismissedBefore(
+  reading: Reading,
+  { id, session_id: sessionId, exercise }: Pick<ClipHome, 'id' | 'session_id' | 'exercise'>,
+): string[] {
+  return all<{ suggestion_id: string }>(
+    reading,
+    `SELECT DISTINCT answer.suggestion_id FROM (
+       SELECT other.id FROM session AS own JOIN session AS other ON other.trainee_id = own.trainee_id
+       WHERE own.id = ? AND other.removed_at IS NULL AND other.id IS NOT own.second_look_of AND other.second_look_of IS NOT own.id
+       ORDER BY other.date DESC, other.created_at DESC LIMIT 12
+     ) AS recent
+     JOIN entry ON entry.session_id = recent.id JOIN clip ON clip.entry_id = entry.id
+     JOIN suggestion_answer AS answer ON answer.clip_id = clip.id
+     WHERE entry.exercise = ? AND clip.id <> ? AND answer.answer = 'dismissed'
+       AND entry.removed_at IS NULL AND clip.removed_at IS NULL`,
+    sessionId,
+    exercise,
+    id,
+  ).map((row) => row.suggestion_id);
 }

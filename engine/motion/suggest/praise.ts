@@ -34,6 +34,10 @@ function timesOf(values: readonly number[]): MessageValues {
 /** The furthest of them in metres, rounded up to whole centimetres. */
 const furthest = (values: readonly number[]): number => Math.max(1, ...values.map((m) => Math.ceil(m * 100))) / 100;
 
+/** The largest turn either way, as it is printed; one that rounds to none is told as the smallest that is printed. */
+const largestTurn = (values: readonly number[]): number =>
+  Math.max(10, printed(Math.max(...values.map(Math.abs)), 'deg'));
+
 function driftPraise({ shape, toleranceM }: Exercise['targets']['path']): Praise[] {
   if (shape === 'free' || shape === 'rail') return [];
   const metBy = ({ driftForwardM: forward, driftBackM: back }: RepMeasurement) =>
@@ -77,7 +81,7 @@ const depthPraise: Praise = {
   metBy: ({ joints }) => (joints?.depthOutcome === 'reached' ? within(joints.depthM, -Infinity, 0) : null),
   atS: atStretchedEnd,
   message: 'everyDepth',
-  says: () => ({}),
+  says: (values) => ({ least: Math.max(1, printed(-Math.max(...values), 'm')) }),
 };
 
 /** What can be praised of an exercise, what matters most first. */
@@ -102,7 +106,7 @@ function praises(exercise: Exercise, asked: AskedTempo): Praise[] {
       metBy: ({ joints }) => within(joints?.headTrunkDeg, -headDeg, headDeg),
       atS: atStretchedEnd,
       message: 'everyHead',
-      says: () => ({ limit: printed(headDeg, 'deg') }),
+      says: (values) => ({ most: largestTurn(values), limit: printed(headDeg, 'deg') }),
     },
   ];
 }

@@ -5,14 +5,14 @@ const verb = '{verb, select, lowers {lowers} other {returns}}';
 const where =
   '{where, select, bottom {at the bottom} top {at the top} stretchedEnd {at the stretched end} other {at the shortened end}}';
 const asked = `{asked, select, targetExactly {the target is {askedToS, number, ::.#} s} targetAtMost {the target is at most {askedToS, number, ::.#} s} targetBetween {the target is {askedFromS, number, ::.#} to {askedToS, number, ::.#} s} planNone {the plan asks for none} other {the plan asks for {askedToS, number, ::.#} s}}`;
-const seconds = '{value, number, ::.0} s ± {within, number, ::.0} s';
-const otherSeconds = '{otherValue, number, ::.0} s ± {otherWithin, number, ::.0} s';
-const centimetres = '{value} cm ± {within} cm';
-const otherCentimetres = '{otherValue} cm ± {otherWithin} cm';
-const percent = '{value} % ± {within} %';
+const about = '{about, select, yes {about } other {}}';
+const seconds = `${about}{value, number, ::.0} s ± {within, number, ::.0} s`;
+const otherSeconds = `${about}{otherValue, number, ::.0} s ± {otherWithin, number, ::.0} s`;
+const centimetres = `${about}{value} cm ± {within} cm`;
+const otherCentimetres = `${about}{otherValue} cm ± {otherWithin} cm`;
+const percent = `${about}{value} % ± {within} %`;
 const every = '{reps, plural, one {The rep} other {Every rep}}';
-const fromTo =
-  '{fromS, number, ::.0}{spread, select, none {} other { to {toS, number, ::.0}}} s{within, plural, =0 {} other { ± {within, number, ::.0} s}}';
+const fromTo = `${about}{fromS, number, ::.0}{spread, select, none {} other { to {toS, number, ::.0}}} s{within, plural, =0 {} other { ± {within, number, ::.0} s}}`;
 
 /** What measures warn of, said to the trainee, and what suggestions say. */
 export const measuring = {
@@ -49,18 +49,18 @@ export const measuring = {
   lastThirdDrops: `Rep {rep} ${verb} through the last third of the way in ${percent} of the time; at an even pace it would be 33 %.${also}`,
   pauseTime: `Rep {rep} pauses for ${seconds} ${where}; ${asked}.${also}`,
   pauseShorter: `Rep {rep} pauses for ${seconds} ${where}, rep {otherRep} for ${otherSeconds}; the last pauses should be as long as the first.${also}`,
-  turnsRound: `Rep {rep} turns round {times, plural, =2 {twice} other {# times}} ${where}; once is enough.${also}`,
+  turnsRound: `Rep {rep} {about, select, yes {seems to turn} other {turns}} round {times, plural, =2 {twice} other {# times}} ${where}; once is enough.${also}`,
   holdTime: `Rep {rep} is held for ${seconds}; ${asked}.${also}`,
   creaseAboveKnee: `Rep {rep} turns round with the hip crease ${centimetres} above the top of the knee; it should go at least level with it.${also}`,
   rangeShorter: `Rep {rep} moves over ${centimetres}, rep {otherRep} over ${otherCentimetres}; {asked, select, asTheFirst {the last reps should go as far as the first} other {the reps of a set should go equally far}}.${also}`,
   turnsEarly: `Rep {rep} is ${percent} of the range short ${where}, compared with rep {otherRep}; {asked, select, asTheFirst {the last reps should go as far as the first} other {the reps of a set should go equally far}}.${also}`,
   leavesPath: `Rep {rep} leaves its path by ${centimetres} {direction, select, forward {forwards} other {backwards}}; up to {limit} cm is fine.${also}`,
   goesBack: `Rep {rep} {path, select, up {sinks on its way up} other {goes back on its way to the shortened end}} by ${centimetres}; it should go one way only.${also}`,
-  headMoves: `In rep {rep} the head moves against the trunk by {value}° ± {within}°, chin {direction, select, down {down} other {up}}; up to {limit}° is fine.${also}`,
+  headMoves: `In rep {rep} the head moves against the trunk by ${about}{value}° ± {within}°, chin {direction, select, down {down} other {up}}; up to {limit}° is fine.${also}`,
   everyEccentric: `${every} ${verb} in ${fromTo}; ${asked}.`,
   everyPause: `${every} pauses for ${fromTo} ${where}; ${asked}.`,
   everyHold: `${every} is held for ${fromTo}; ${asked}.`,
-  everyPath: `${every} stays within {value} cm{within, plural, =0 {} other { ± {within} cm}} of its path; up to {limit} cm is fine.`,
-  everyDepth: `${every} brings the hip crease below the top of the knee.`,
-  everyHead: `${every} keeps the head within {limit}° of its place against the trunk.`,
+  everyPath: `${every} stays within ${about}{value} cm{within, plural, =0 {} other { ± {within} cm}} of its path; up to {limit} cm is fine.`,
+  everyDepth: `${every} brings the hip crease below the top of the knee{least, plural, =0 {} other {, by {reps, plural, one {} other {at least }}${about}{least} cm ± {within} cm}}.`,
+  everyHead: `${every} keeps the head within {most, plural, =0 {{limit}° of its place against the trunk} other {${about}{most}° ± {within}° of its place against the trunk; up to {limit}° is fine}}.`,
 } as const satisfies Readonly<Record<MeasuringMessageId, string>>;

@@ -7,14 +7,14 @@ const theVerb = '{verb, select, lowers {Das Absenken} other {Der Rückweg}}';
 const where = '{where, select, bottom {unten} top {oben} stretchedEnd {in der Dehnung} other {in der Verkürzung}}';
 const asked =
   '{asked, select, targetExactly {Vorgabe: {askedToS, number, ::.#} s} targetAtMost {Vorgabe: höchstens {askedToS, number, ::.#} s} targetBetween {Vorgabe: {askedFromS, number, ::.#} bis {askedToS, number, ::.#} s} planNone {der Plan sieht keine vor} other {der Plan sieht {askedToS, number, ::.#} s vor}}';
-const seconds = '{value, number, ::.0} s ± {within, number, ::.0} s';
-const otherSeconds = '{otherValue, number, ::.0} s ± {otherWithin, number, ::.0} s';
-const centimetres = '{value} cm ± {within} cm';
-const otherCentimetres = '{otherValue} cm ± {otherWithin} cm';
-const percent = '{value} % ± {within} %';
+const about = '{about, select, yes {etwa } other {}}';
+const seconds = `${about}{value, number, ::.0} s ± {within, number, ::.0} s`;
+const otherSeconds = `${about}{otherValue, number, ::.0} s ± {otherWithin, number, ::.0} s`;
+const centimetres = `${about}{value} cm ± {within} cm`;
+const otherCentimetres = `${about}{otherValue} cm ± {otherWithin} cm`;
+const percent = `${about}{value} % ± {within} %`;
 const every = '{reps, plural, one {Die Wiederholung} other {Jede Wiederholung}}';
-const fromTo =
-  '{fromS, number, ::.0}{spread, select, none {} other { bis {toS, number, ::.0}}} s{within, plural, =0 {} other { ± {within, number, ::.0} s}}';
+const fromTo = `${about}{fromS, number, ::.0}{spread, select, none {} other { bis {toS, number, ::.0}}} s{within, plural, =0 {} other { ± {within, number, ::.0} s}}`;
 
 /** What measures warn of, said to the trainee, and what suggestions say. */
 export const measuring = {
@@ -54,18 +54,18 @@ export const measuring = {
   lastThirdDrops: `Wiederholung {rep}: ${theVerb} braucht für das letzte Drittel des Weges ${percent} der Zeit; gleichmäßig wären es 33 %.${also}`,
   pauseTime: `Wiederholung {rep}: Pause ${where} von ${seconds}; ${asked}.${also}`,
   pauseShorter: `Wiederholung {rep}: Pause ${where} von ${seconds}, in Wiederholung {otherRep} von ${otherSeconds}; die letzten Pausen sollten so lang sein wie die erste.${also}`,
-  turnsRound: `Wiederholung {rep}: Umkehr ${where} {times, plural, =2 {zweimal} other {#-mal}}; einmal genügt.${also}`,
-  holdTime: `Wiederholung {rep}: {value, number, ::.0} s ± {within, number, ::.0} s gehalten; ${asked}.${also}`,
+  turnsRound: `Wiederholung {rep}: Umkehr ${where} {about, select, yes {wohl } other {}}{times, plural, =2 {zweimal} other {#-mal}}; einmal genügt.${also}`,
+  holdTime: `Wiederholung {rep}: ${seconds} gehalten; ${asked}.${also}`,
   creaseAboveKnee: `Wiederholung {rep}: Umkehr mit der Hüftfalte ${centimetres} über der Oberkante des Knies; sie sollte mindestens auf gleicher Höhe sein.${also}`,
   rangeShorter: `Wiederholung {rep}: Bewegungsumfang von ${centimetres}, in Wiederholung {otherRep} von ${otherCentimetres}; {asked, select, asTheFirst {die letzten sollten so weit gehen wie die erste} other {alle sollten gleich weit gehen}}.${also}`,
   turnsEarly: `Wiederholung {rep}: Im Vergleich zu Wiederholung {otherRep} fehlen ${where} ${percent} des Bewegungsumfangs; {asked, select, asTheFirst {die letzten sollten so weit gehen wie die erste} other {alle sollten gleich weit gehen}}.${also}`,
   leavesPath: `Wiederholung {rep}: Abweichung von der erwarteten Linie um ${centimetres} nach {direction, select, forward {vorn} other {hinten}}; bis {limit} cm ist in Ordnung.${also}`,
   goesBack: `Wiederholung {rep}: {path, select, up {Auf dem Weg nach oben sinkt die Last um ${centimetres}} other {Auf dem Weg in die Verkürzung geht die Last um ${centimetres} zurück}}; sie sollte nur in eine Richtung gehen.${also}`,
-  headMoves: `Wiederholung {rep}: Der Kopf ändert seinen Winkel zum Rumpf um {value}° ± {within}°, Kinn nach {direction, select, down {unten} other {oben}}; bis {limit}° ist in Ordnung.${also}`,
+  headMoves: `Wiederholung {rep}: Der Kopf ändert seinen Winkel zum Rumpf um ${about}{value}° ± {within}°, Kinn nach {direction, select, down {unten} other {oben}}; bis {limit}° ist in Ordnung.${also}`,
   everyEccentric: `${every}: ${verb} in ${fromTo}; ${asked}.`,
   everyPause: `${every}: Pause ${where} von ${fromTo}; ${asked}.`,
   everyHold: `${every}: ${fromTo} gehalten; ${asked}.`,
-  everyPath: `${every} weicht höchstens {value} cm{within, plural, =0 {} other { ± {within} cm}} von der erwarteten Linie ab; bis {limit} cm ist in Ordnung.`,
-  everyDepth: `${every} bringt die Hüftfalte unter die Oberkante des Knies.`,
-  everyHead: `${every}: Der Kopf ändert seinen Winkel zum Rumpf um höchstens {limit}°.`,
+  everyPath: `${every} weicht höchstens ${about}{value} cm{within, plural, =0 {} other { ± {within} cm}} von der erwarteten Linie ab; bis {limit} cm ist in Ordnung.`,
+  everyDepth: `${every} bringt die Hüftfalte unter die Oberkante des Knies{least, plural, =0 {} other {, {reps, plural, one {} other {mindestens }}${about}{least} cm ± {within} cm tiefer}}.`,
+  everyHead: `${every}: Der Kopf ändert seinen Winkel zum Rumpf um höchstens {most, plural, =0 {{limit}°} other {${about}{most}° ± {within}°; bis {limit}° ist in Ordnung}}.`,
 } as const satisfies Readonly<Record<MeasuringMessageId, string>>;

@@ -85,6 +85,41 @@ describe('a suggestion', () => {
   });
 });
 
+describe('praise', () => {
+  const depth = { reps: 1, least: 5, within: 2 };
+  const head = { reps: 3, most: 10, within: 10, limit: 20 };
+  it.each([
+    [
+      { id: 'everyDepth', values: depth },
+      'The rep brings the hip crease below the top of the knee, by 5 cm ± 2 cm.',
+      'Die Wiederholung bringt die Hüftfalte unter die Oberkante des Knies, 5 cm ± 2 cm tiefer.',
+    ],
+    [
+      { id: 'everyDepth', values: { ...depth, reps: 3, about: 'yes' } },
+      'Every rep brings the hip crease below the top of the knee, by at least about 5 cm ± 2 cm.',
+      'Jede Wiederholung bringt die Hüftfalte unter die Oberkante des Knies, mindestens etwa 5 cm ± 2 cm tiefer.',
+    ],
+    [
+      { id: 'everyHead', values: head },
+      'Every rep keeps the head within 10° ± 10° of its place against the trunk; up to 20° is fine.',
+      'Jede Wiederholung: Der Kopf ändert seinen Winkel zum Rumpf um höchstens 10° ± 10°; bis 20° ist in Ordnung.',
+    ],
+    [
+      { id: 'everyHead', values: { reps: 3, limit: 20 } },
+      'Every rep keeps the head within 20° of its place against the trunk.',
+      'Jede Wiederholung: Der Kopf ändert seinen Winkel zum Rumpf um höchstens 20°.',
+    ],
+    [
+      { id: 'everyDepth', values: { reps: 3, within: 2 } },
+      'Every rep brings the hip crease below the top of the knee.',
+      'Jede Wiederholung bringt die Hüftfalte unter die Oberkante des Knies.',
+    ],
+  ] as const)('tells its number and ±, where it was kept with them: %j', (message, en, de) => {
+    expect(sayMeasuring(message, 'en')).toBe(en);
+    expect(sayMeasuring(message, 'de')).toBe(de);
+  });
+});
+
 it('leaves alone a stored message that is none of measuring', () => {
   expect(sayStoredMeasuring({ id: 'somethingNewer', values: {} }, 'de')).toBeNull();
   expect(sayStoredMeasuring({ id: 'toString', values: {} }, 'de')).toBeNull();

@@ -6,7 +6,7 @@ import type { Suggestion } from '../../../../engine/motion/suggestion.ts';
 import { sayMeasuring } from '../../../../engine/wording/sayMeasuring.ts';
 import { squatTruth } from '../measure/knownRecording.ts';
 import { measuredLibrary } from '../measure/measuredLibrary.ts';
-import { ask, dump, refusal } from '../workbench.ts';
+import { ask, dump, jobEnd, refusal, squatFile } from '../workbench.ts';
 
 const idsOf = (suggestions: readonly Suggestion[]) => suggestions.map(({ id }) => id);
 
@@ -147,4 +147,44 @@ it('is a note in the language of the sheet until the coach writes a note of thei
   expect(await sheet()).not.toContain(german);
   await ask(backend, 'history.undo', { sessionId });
   expect(await sheet()).toContain(german);
+});
+
+/** What is said as "about" of a clip: the ids of its suggestions. */
+const saidAsAbout = async (backend: Backend, clipId: string) =>
+  idsOf(
+    (await ask(backend, 'measures.get', { clipId })).suggestions.filter(
+      ({ message }) => message.values.about === 'yes',
+    ),
+  );
+
+it('is said as about where it was dismissed on another clip of the exercise, until it is brought back there', async () => {
+  const { backend, traineeId, clipId, first } = await proposals();
+  const { sessionId } = await ask(backend, 'sessions.add', { traineeId, title: 'Legs', date: '2026-03-11' });
+  const { entryId } = await ask(backend, 'entries.add', { sessionId, exercise: 'back-squat' });
+  const { jobIds } = await ask(backend, 'clips.import', { sessionId, entryId, view: 'side', paths: [squatFile] });
+  const other = (await jobEnd(backend, jobIds[0] ?? '')).clipId ?? '';
+  expect(await saidAsAbout(backend, other)).toEqual([]);
+  const said = { clipId, suggestionId: first.id };
+  await ask(backend, 'suggestions.dismiss', { ...said, dismissed: true });
+  expect(await saidAsAbout(backend, clipId)).toEqual([]);
+  expect(await saidAsAbout(backend, other)).toEqual([first.id]);
+  await ask(backend, 'suggestions.dismiss', { ...said, dismissed: false });
+  expect(await saidAsAbout(backend, other)).toEqual([]);
+
+  await ask(backend, 'suggestions.dismiss', { ...said, dismissed: true });
+  await ask(backend, 'measures.markReps', { clipId: other });
+  await ask(backend, 'suggestions.accept', { clipId: other, suggestionId: first.id });
+  const notes = (await flagsOf(backend, sessionId)).map(({ note }) => note);
+  expect(notes).toEqual([expect.stringContaining(' about ')]);
+});
+
+it('is said as about where an edge that a person set leaves its ±', async () => {
+  const { backend, clipId, suggestions } = await proposals();
+  const slow = suggestions.find(({ message }) => message.id === 'eccentricTime');
+  if (!slow) throw new Error('No eccentric is too quick.');
+  const rep = slow.reps[0] ?? 1;
+  const [startS, endS] = squatTruth.reps[rep - 1]?.phases_s.eccentric ?? [0, 0];
+  const frame = nearest(startS + (endS - startS) / 4);
+  await ask(backend, 'reps.moveEdge', { clipId, rep, edge: 'start', frame });
+  expect(await saidAsAbout(backend, clipId)).toContain(slow.id);
 });

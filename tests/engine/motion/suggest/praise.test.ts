@@ -23,6 +23,21 @@ describe('praise', () => {
     ]);
   });
 
+  it('tells how deep the least deep rep goes and how far the head moves at most, each with the widest ±', () => {
+    const reps = [
+      good(1),
+      good(2, { joints: joints({ depthM: pm(-0.06, 0.031), depthOutcome: 'reached', headTrunkDeg: pm(-8, 2) }) }),
+    ].map((one) => ({ ...one, durationsS: timed(1, {}).durationsS }));
+    expect(kept(reps).map(({ id, sentence }) => [id, sentence])).toEqual([
+      ['depth.met', 'Every rep brings the hip crease below the top of the knee, by at least 5 cm ± 4 cm.'],
+      ['barPath.met', 'Every rep stays within 2 cm ± 1 cm of its path; up to 5 cm is fine.'],
+    ]);
+    const heads = reps.map((one) => ({ ...one, driftBackM: null }));
+    expect(kept(heads)[1]?.sentence).toBe(
+      'Every rep keeps the head within 10° ± 10° of its place against the trunk; up to 20° is fine.',
+    );
+  });
+
   it('shows the rep that has most room', () => {
     const [tempo] = kept(eccentrics(2.2, 2.5, 2.8));
     expect(tempo).toMatchObject({ measure: { value: 2.5 }, atS: 21.25, reps: [1, 2, 3] });
