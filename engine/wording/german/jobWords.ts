@@ -25,6 +25,6 @@ export const jobWords = {
   original: `${of}Original`,
   documents: 'Dokumente',
   finishing: 'Abschluss',
-  narratedFilmOf: 'Besprochener Film: {clip}',
-  narratedFilm: `${of}Besprochener Film`,
+  narratedFilmOf: 'Film mit Audiokommentar: {clip}',
+  narratedFilm: `${of}Film mit Audiokommentar`,
 } as const satisfies Readonly<Record<keyof typeof english, string>>;

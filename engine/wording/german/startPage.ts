@@ -57,5 +57,5 @@ export const startPage = {
   knee: 'Knie',
   trunk: 'Rumpf',
   offline: 'Diese Seite braucht kein Netz; lass sie in ihrem Ordner.',
-  kind: '{kind, select, letter {Brief} sheet {Bewertungsbogen} breakdown {Notenübersicht} filmingCard {So wird gefilmt} notes {Notizen mit Zeiten} chapters {Kapitel nach Wiederholungen} data {Daten} measures {Messwerte} annotatedClip {Clip mit Notizen im Bild} narratedClip {Ansehen und anhören: besprochener Clip} loop {Wiederholung als Schleife} calendar {Nächster Filmtermin} other {Datei}}',
+  kind: '{kind, select, letter {Brief} sheet {Bewertungsbogen} breakdown {Notenübersicht} filmingCard {So wird gefilmt} notes {Notizen mit Zeiten} chapters {Kapitel nach Wiederholungen} data {Daten} measures {Messwerte} annotatedClip {Clip mit Notizen im Bild} narratedClip {Ansehen und anhören: Clip mit Audiokommentar} loop {Wiederholung als Schleife} calendar {Nächster Filmtermin} other {Datei}}',
 } satisfies Readonly<Record<StartPageMessageId, string>>;

@@ -11,30 +11,31 @@ export const arranging = {
 
   moveClip: 'Clip verschieben',
   moveEntry: 'Übung verschieben',
-  moveSession: '{voice, select, self {Einheit jemand anderem geben} other {Einheit einem anderen Athleten geben}}',
+  moveSession:
+    '{voice, select, self {Einheit jemand anderem zuordnen} other {Einheit einem anderen Athleten zuordnen}}',
   move: 'Verschieben',
   trainee: '{voice, select, self {Person} other {Athlet}}',
   session: 'Einheit',
   exercise: 'Übung',
-  asItIs: '{exercise}, wie jetzt',
+  asItIs: '{exercise}, wie bisher',
   place: '{date}, {title}',
   noPlaces:
-    '{voice, select, self {Es gibt keine andere Einheit} other {Dieser Athlet hat keine andere Einheit}}. Erst auf dem Schreibtisch eine anlegen.',
+    '{voice, select, self {Es gibt keine Einheit, in die sich das verschieben lässt. Erst in der Übersicht eine anlegen} other {Dieser Athlet hat keine Einheit, in die sich das verschieben lässt. Leg erst in der Übersicht eine an}}.',
   noTrainee:
     '{voice, select, self {Es gibt sonst niemanden.} other {Es gibt keinen anderen Athleten. Leg erst einen an.}}',
-  sentStay: 'Verschickte Briefe bleiben bei ihr.',
+  sentStay: '{voice, select, self {Festgehaltene} other {Verschickte}} Briefe bleiben bei der Einheit.',
 
   mergeSession: 'Einheiten eines Tages zusammenlegen',
   mergeInto: 'In welche Einheit',
   merge: 'Zusammenlegen',
   mergeWords:
-    'Übungen, Clips und Notizen kommen in die andere Einheit. Die leere Einheit liegt danach mit ihren verschickten Briefen im Papierkorb.',
+    'Übungen, Clips und Notizen dieser Einheit kommen in die andere. Die leere Einheit liegt danach mit ihren {voice, select, self {festgehaltenen} other {verschickten}} Briefen im Papierkorb.',
   nothingToMerge:
-    '{voice, select, self {Ich habe} other {Dieser Athlet hat}} keine andere Einheit an diesem Tag. Ändere erst das Datum einer der beiden.',
+    '{voice, select, self {Ich habe} other {Dieser Athlet hat}} an diesem Tag keine andere Einheit. Damit sich zwei zusammenlegen lassen, brauchen sie dasselbe Datum.',
 
   clipExercise: 'Übung dieses Clips',
   clipExerciseWords:
-    'Der Clip kommt zu dieser Übung in der Einheit. Was dort nichts bedeutet, wird geparkt und geht nicht verloren.',
+    'Der Clip kommt in dieser Einheit zur gewählten Übung. Bemerkungen und Haken, die zu ihr nicht passen, werden geparkt und gehen nicht verloren.',
   change: 'Ändern',
 
   clipRemoved: 'Im Papierkorb: {clip}.',
@@ -47,21 +48,21 @@ export const arranging = {
   parkedLine: 'Geparkt: {count, plural, one {# Bemerkung oder Haken} other {# Bemerkungen und Haken}}',
   parkedTitle: 'Geparkte Bemerkungen und Haken',
   parkedWords:
-    'Für die Übung, als die der Clip jetzt bewertet wird, bedeuten sie nichts und zählen nicht. Mit der früheren Übung kommen sie zurück.',
+    'Sie passen nicht zu der Übung, als die ihr Clip jetzt bewertet wird, und zählen deshalb nicht. Bekommt der Clip die frühere Übung zurück, sind sie wieder da.',
   parkedFlag: '{what}: {severity}, {reps}',
-  parkedNote: '{what}: Kommentar, {reps}',
+  parkedNote: '{what}: Anmerkung, {reps}',
   parkedTicks: '{what}: {count, plural, one {# Haken} other {# Haken}}',
   parkedOf: '{exercise}, {clip}',
   wholeSet: 'ganzer Satz',
   reps: '{count, plural, one {Wiederholung {reps}} other {Wiederholungen {reps}}}',
   discard: 'Verwerfen',
   discardOf: 'Verwerfen: {what}',
-  discardAll: 'Alles an diesem Clip verwerfen',
+  discardAll: 'Alles Geparkte dieses Clips verwerfen',
   noneParked: 'In dieser Einheit ist nichts geparkt.',
 
   bin: 'Papierkorb',
   binWords:
-    'Was entfernt wurde, liegt hier {days} Tage lang und lässt sich zurückholen. Danach wird es mit seinen Videodateien gelöscht.',
+    'Was entfernt wurde, liegt hier {days} Tage und lässt sich zurückholen. Danach wird es samt Video endgültig gelöscht.',
   binEmpty: 'Der Papierkorb ist leer.',
   what: 'Was',
   from: 'Woher',

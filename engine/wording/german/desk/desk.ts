@@ -9,8 +9,8 @@ export const desk: Readonly<Record<DeskMessageId, string>> = {
   addSession: 'Einheit anlegen',
   sessions: 'Einheiten',
   jobs: 'Aufträge',
-  moreDue: 'Mehr zu tun zeigen',
-  moreDone: 'Mehr Erledigtes zeigen',
+  moreDue: 'Weitere fällige Einheiten zeigen',
+  moreDone: 'Weitere erledigte Einheiten zeigen',
   moreSecondLooks: 'Weitere Zweitbewertungen zeigen',
 
   nothingYet: 'Noch nichts zu bewerten',
@@ -31,7 +31,7 @@ export const desk: Readonly<Record<DeskMessageId, string>> = {
 
   importClips: 'Clips importieren',
   dropClips:
-    '{voice, select, self {Clips oder ganze Ordner hierher ziehen, oder Clips direkt auf eine Einheit} other {Zieh Clips oder ganze Ordner hierher, oder Clips direkt auf eine Einheit}}.',
+    '{voice, select, self {Clips oder ganze Ordner hierher ziehen oder einzelne Clips direkt auf eine Einheit} other {Zieh Clips oder ganze Ordner hierher oder einzelne Clips direkt auf eine Einheit}}.',
   copied:
     'Sie werden in {voice, select, self {meine} other {deine}} Bibliothek kopiert. Nichts verlässt diesen Rechner.',
   fromAnotherCoach: 'Aus dem Rackside eines anderen Coachs',

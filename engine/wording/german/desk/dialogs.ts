@@ -6,7 +6,7 @@ export const dialogs: Readonly<Record<DialogsMessageId, string>> = {
   receiveTitle: 'Ordner einer Übergabe',
   receiveButton: 'Importieren',
   importTitle: 'Ordner mit Clips',
-  importButton: 'Clips daraus holen',
+  importButton: 'Clips hinzufügen',
   watchTitle: 'Welcher Ordner soll überwacht werden?',
   watchButton: 'Diesen Ordner überwachen',
   sessionFileTitle: 'Übergabe oder Bewertungsdatei',

@@ -4,10 +4,11 @@ export const framing = {
   frame: 'Drehen, zuschneiden, kürzen',
   done: 'Fertig',
   intro:
-    'So zeigt sich der Clip hier und in allem, was übergeben wird; die Datei selbst bleibt, wie sie ist. Bemerkungen, Zeichnungen und Abdeckungen behalten ihren Platz.',
+    'So ist der Clip hier und in allem zu sehen, was übergeben wird; die Datei selbst bleibt, wie sie ist. Bemerkungen, Zeichnungen und Abdeckungen behalten ihren Platz.',
   direction: 'Ausrichtung',
   crop: 'Ausschnitt',
-  cropHow: 'Zieh einen Rahmen über das Bild oder verschiebe ihn mit den Pfeiltasten; Alt mit Pfeil ändert die Größe.',
+  cropHow:
+    'Zieh einen Rahmen über das Bild oder verschieb ihn mit den Pfeiltasten; Alt mit Pfeiltaste ändert seine Größe.',
   cropMiddle: 'Auf die Mitte zuschneiden',
   cropNone: 'Ganzes Bild zeigen',
   cropped: 'Teil des Bildes, der bleibt',
@@ -17,9 +18,9 @@ export const framing = {
   section: 'Kürzen und teilen',
   wholeShown: 'Die ganze Aufnahme ist zu sehen.',
   sectionShown:
-    'Zu sehen sind {from} bis {to} der Aufnahme. Nur das wird übergeben, und die Zeiten zählen ab seinem Beginn.',
+    'Zu sehen ist die Aufnahme von {from} bis {to}. Nur dieser Abschnitt wird übergeben, und die Zeiten zählen ab seinem Beginn.',
   wholeFootage: 'Ganze Aufnahme zeigen',
   splitSets: 'In {count} Sätze teilen, bei {at}',
   splitHere: 'Hier teilen, bei {at}',
-  reset: 'Bild wie gefilmt',
+  reset: 'Bild wieder wie gefilmt',
 } as const satisfies Readonly<Record<FramingMessageId, string>>;

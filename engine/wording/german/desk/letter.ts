@@ -63,9 +63,9 @@ export const letter: Readonly<Record<LetterMessageId, string>> = {
   nothingYet: '(noch nichts geschrieben)',
   ownParagraph: '{voice, select, self {Mein} other {Dein}} eigener Absatz',
   staleOwn:
-    'Seit {voice, select, self {ich das geschrieben habe} other {du das geschrieben hast}}, wurden Schmerzen oder etwas Gefährliches vermerkt.',
+    'Seit {voice, select, self {ich das geschrieben habe} other {du das geschrieben hast}}, wurden Schmerzen oder etwas Gefährliches notiert.',
   leftOut: 'Weggelassen',
-  leftOutWords: 'Der Brief kommt ohne diese Absätze aus.',
+  leftOutWords: 'Diese Absätze stehen nicht im Brief.',
   bringBack: 'Zurückholen',
   bringBackOf: 'Zurückholen: {words}',
   removeOwn: 'Löschen',
@@ -73,7 +73,7 @@ export const letter: Readonly<Record<LetterMessageId, string>> = {
   phrases: 'Textbausteine',
   phrasesChange: 'Textbausteine ändern',
   phraseInsert: 'Einfügen: {name}',
-  typingHelp: 'Leer wird der Absatz weggelassen. Die Eingabetaste beginnt einen neuen.',
+  typingHelp: 'Ein leerer Absatz wird weggelassen. Die Eingabetaste beginnt einen neuen.',
 
   sendAgainTitle:
     '{voice, select, self {Denselben Brief noch einmal festhalten?} other {Denselben Brief noch einmal als verschickt markieren?}}',

@@ -62,7 +62,7 @@ export const measures: Readonly<Record<MeasuresMessageId, string>> = {
   noTempo: 'Weder der Plan noch die Übung gibt ein Tempo vor.',
   nothingElse: 'Sonst ist nichts aufgefallen.',
   notVisible: 'In dieser Wiederholung nicht zu sehen.',
-  offTarget: 'daneben',
+  offTarget: 'verfehlt',
   onTarget: 'wie vorgegeben',
   missedTempo: '{phase} {seconds} s {away, select, short {zu kurz} other {zu lang}}',
   inWords:
@@ -105,8 +105,8 @@ export const measures: Readonly<Record<MeasuresMessageId, string>> = {
   noSuggestions:
     'Keine Vorschläge: Kein Messwert verfehlt seine Vorgabe um mehr als seine Unsicherheit, oder alle sind beantwortet.',
   nothingMeasured: 'Es wurde nichts gemessen, also wird nichts vorgeschlagen.',
-  allAnswered: 'Kein Vorschlag ist noch offen.',
-  lookFirst: 'Darum geht es bei dem Vorschlag. Nimm ihn noch einmal an, damit er eine Bemerkung wird.',
+  allAnswered: 'Es ist kein Vorschlag mehr offen.',
+  lookFirst: 'Darum geht es bei dem Vorschlag. Übernimm ihn noch einmal, dann wird er zur Bemerkung.',
   noneLeft: 'Das war der letzte Vorschlag zu diesem Clip.',
   dismissedCount: 'Verworfen ({count})',
   bringBack: 'Zurückholen',

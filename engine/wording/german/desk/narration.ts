@@ -1,10 +1,10 @@
 import type { NarrationMessageId } from '../../english/desk/narration.ts';
 
-/** Einen Clip besprechen. */
+/** Speaking over a clip. */
 export const narration: Readonly<Record<NarrationMessageId, string>> = {
-  narration: 'Besprechung',
+  narration: 'Audiokommentar',
   before:
-    '{voice, select, self {Ich bespreche den Clip: Ich spiele ihn ab, gehe Bild für Bild, verlangsame, vergrößere und zeichne, während ich spreche. Meine Stimme bleibt in der Bibliothek auf diesem Rechner, bis ich sie übergebe oder als Film speichere.} other {Besprich den Clip: Spiel ihn ab, geh Bild für Bild, verlangsame, vergrößere und zeichne, während du sprichst. Deine Stimme bleibt in der Bibliothek auf diesem Rechner, bis du sie übergibst oder als Film speicherst.}} Nach dem Mikrofon wird erst beim Start der Aufnahme gefragt.',
+    '{voice, select, self {Hier spreche ich einen Kommentar zum Clip: Ich spiele ihn dabei ab, gehe Bild für Bild, verlangsame, vergrößere und zeichne. Meine Stimme bleibt in der Bibliothek auf diesem Rechner, bis ich sie übergebe oder als Film speichere.} other {Sprich einen Kommentar zum Clip: Spiel ihn dabei ab, geh Bild für Bild, verlangsame, vergrößere und zeichne. Deine Stimme bleibt in der Bibliothek auf diesem Rechner, bis du sie übergibst oder als Film speicherst.}} Nach dem Mikrofon wird erst beim Start der Aufnahme gefragt.',
   record: 'Aufnehmen',
   pause: 'Pause',
   goOn: 'Weiter',
@@ -12,20 +12,20 @@ export const narration: Readonly<Record<NarrationMessageId, string>> = {
   time: '{phase, select, asking {Wartet auf das Mikrofon} recording {Aufnahme {now}} paused {Pause bei {now}} keeping {Wird gespeichert} listening {{now} von {whole}} other {{whole}}}',
   done: 'Fertig',
   whileRecording:
-    'Aufnahme läuft. Alle Tasten für das Bild gelten wie sonst; {voice, select, self {zu sehen ist später} other {der Athlet sieht}} genau das, was jetzt auf dem Bildschirm ist.',
+    'Die Aufnahme läuft. Alle Tasten für das Bild gelten wie sonst; {voice, select, self {ich sehe} other {der Athlet sieht}} später genau das, was jetzt auf dem Bildschirm ist.',
   whilePaused: 'Pause. Was jetzt geschieht, wird nicht aufgenommen.',
-  whileListening: 'Das Bild folgt der Aufnahme. Jede Taste, die das Bild bewegt, beendet sie.',
-  kept: 'Aufgenommen. Sie verlässt den Rechner nur als gespeicherter Film oder mit einem Häkchen bei der Übergabe.',
+  whileListening: 'Das Bild folgt der Aufnahme. Jede Taste, die das Bild bewegt, beendet die Wiedergabe.',
+  kept: 'Aufgenommen. Die Aufnahme verlässt diesen Rechner nur als gespeicherter Film oder mit einem Häkchen bei der Übergabe.',
   interrupted: 'Eine Aufnahme zu diesem Clip wurde unterbrochen. Behalte, was da ist, oder lösch es.',
   deleteAsked:
-    'Diese Besprechung löschen? Die Aufnahme wird endgültig von diesem Rechner entfernt; Rückgängig holt sie nicht zurück.',
+    'Diesen Audiokommentar löschen? Die Aufnahme wird endgültig von diesem Rechner entfernt; „Rückgängig“ holt sie nicht zurück.',
   drawnThen: 'Beim Sprechen gezeichnet',
   keepIt: 'Behalten',
   deleteIt: 'Endgültig löschen',
-  deleted: 'Die Besprechung und ihre Aufnahme wurden gelöscht.',
+  deleted: 'Der Audiokommentar und seine Aufnahme sind gelöscht.',
   noMicrophone:
-    'Kein Mikrofon war verfügbar, deshalb wurde nichts aufgenommen; schließ eines an, erlaube es in den Systemeinstellungen und versuch es noch einmal.',
+    'Es ließ sich kein Mikrofon nutzen, deshalb wurde nichts aufgenommen; schließ eins an, erlaub den Zugriff in den Systemeinstellungen und versuch es noch einmal.',
   notHeard: 'Die Aufnahme ließ sich nicht abspielen; der Clip und seine Bemerkungen sind, wie sie waren.',
-  filmName: '{clip} besprochen',
-  filmBegun: 'Der Film entsteht; siehe Aufgaben.',
+  filmName: '{clip} mit Audiokommentar',
+  filmBegun: 'Der Film entsteht; siehe Aufträge.',
 };

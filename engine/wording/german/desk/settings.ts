@@ -2,25 +2,25 @@ import type { SettingsMessageId } from '../../english/desk/settings.ts';
 
 export const settings: Readonly<Record<SettingsMessageId, string>> = {
   title: 'Einstellungen',
-  desk: 'Diese Oberfläche',
+  desk: 'Darstellung',
 
-  night: 'Zugesagte Zeit',
+  night: 'Zugesagte Frist',
   daysPromised: 'Zurück innerhalb von',
   days: '{count, plural, one {Tag} other {Tagen}}',
   daysPromisedWords:
     'Gezählt ab dem Tag, an dem der erste Clip kam. Was länger dauert, gilt als überfällig, bis es verschickt ist.',
 
   measuring: 'Messen',
-  measureByItself: 'Neue Clips von selbst messen',
+  measureByItself: 'Neue Clips automatisch messen',
   measureByItselfWords:
-    'Die neuesten Einheiten zuerst, solange Rackside offen ist. Der Clip auf dem Bildschirm kommt zuerst dran; die Reihenfolge lässt sich in der Auftragsliste ändern.',
+    'Solange Rackside offen ist, die neuesten Einheiten zuerst. Der Clip auf dem Bildschirm geht vor; die Reihenfolge lässt sich bei den Aufträgen ändern.',
 
   phrases: 'Textbausteine',
   phrasesWords:
-    'Werden beim Bearbeiten eines Briefs eingefügt: mit Strg oder Befehl und der Zahl oder aus der Zeile unter dem Text. Aus „{nameMark}“ wird der Name, aus „{exerciseMark}“ die Übung.',
+    'Sie lassen sich beim Bearbeiten eines Briefs einfügen: mit Strg oder Befehl und der Ziffer oder aus der Zeile unter dem Text. Aus „{nameMark}“ wird der Name, aus „{exerciseMark}“ die Übung.',
   phraseName: 'Name',
   phraseText: 'Text',
-  phraseKey: 'Zahl',
+  phraseKey: 'Ziffer',
   phraseNoKey: 'keine',
   phraseAdd: 'Textbaustein hinzufügen',
   phraseRemove: 'Textbaustein löschen: {name}',

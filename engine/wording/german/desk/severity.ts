@@ -20,6 +20,6 @@ export const severity: Readonly<Record<SeverityMessageId, string>> = {
   adjustMeans: 'geht, kostet aber etwas',
   correctMeans: 'verfehlt den Zweck',
   stopMeans: 'gefährlich',
-  noteMeans: 'wertet nicht',
+  noteMeans: 'ohne Wertung',
   key: 'Was die Zeichen bedeuten',
 };

@@ -73,7 +73,7 @@ export const trainee: Readonly<Record<TraineeMessageId, string>> = {
   notes: '{voice, select, self {Notizen für mich} other {Deine Notizen}}',
   notesStay: 'Sie bleiben auf diesem Rechner.',
   archived: 'Archiviert',
-  archivedWords: 'Nicht auf dem Schreibtisch und in keiner Auswahl. Ihre Einheiten bleiben erhalten.',
+  archivedWords: 'Nicht in der Übersicht und in keiner Auswahl. Ihre Einheiten bleiben erhalten.',
   archive: 'Archivieren',
   archiveOf: 'Archivieren: {name}',
   bringBack: 'Zurückholen',

@@ -2,7 +2,7 @@ import type { judging as english } from '../../english/problems/judging.ts';
 
 export const judging = {
   clipGone: 'Dieser Clip ist nicht mehr in der Bibliothek. Es wurde nichts geändert.',
-  copyElsewhere: 'Eine Bemerkung wird nur innerhalb ihrer Einheit kopiert. Es wurde nichts geändert.',
+  copyElsewhere: 'Eine Bemerkung lässt sich nur innerhalb ihrer Einheit kopieren. Es wurde nichts geändert.',
   flagGone: 'Diese Bemerkung ist nicht mehr in der Einheit. Es wurde nichts geändert.',
   notJudgedBy: '„{exercise}“ wird nicht nach „{criterion}“ bewertet, es wurde nichts geändert.',
   faultUnknown: '„{fault}“ ist bei „{exercise}“ kein Fehler unter „{criterion}“, es wurde nichts geändert.',
@@ -46,15 +46,16 @@ export const judging = {
     'Diese Bewegung wird in „{clip}“ nicht mehr angeboten, es kam keine Wiederholung dazu. Markier sie von Hand.',
   clicksFull: '„{clip}“ hat schon {most} Klicks, es kam keiner dazu. Entferne erst die früheren.',
   nothingToFrame:
-    'Das Video zu „{clip}“ ist nicht in der Bibliothek, also gibt es nichts zu drehen oder zu kürzen; bitte importiere den Clip zuerst.',
+    'Das Video von „{clip}“ ist nicht in der Bibliothek, es gibt nichts zu drehen oder zu kürzen. Importier erst den Clip.',
   cropOutside: 'Der Ausschnitt reicht über das Bild hinaus; es wurde nichts geändert.',
   frameOutsideSection:
-    'Bild {frame} liegt außerhalb des Abschnitts, den „{clip}“ zeigt; es wurde nichts markiert. Wähle einen Moment darin.',
+    'Bild {frame} liegt außerhalb des Abschnitts, den „{clip}“ zeigt; es wurde nichts markiert. Wähl eine Stelle innerhalb des Abschnitts.',
   sectionEndsEarly:
-    'Der Abschnitt würde enden, bevor er beginnt; der Clip wurde nicht gekürzt. Setze das Ende weiter hinten.',
+    'Der Abschnitt würde enden, bevor er beginnt; der Clip wurde nicht gekürzt. Setz das Ende weiter hinten.',
   judgedOutside:
-    'Außerhalb des Abschnitts liegen Bemerkungen oder Haken; „{clip}“ wurde nicht gekürzt. Verschiebe oder entferne sie zuerst.',
+    'Außerhalb des Abschnitts liegen Bemerkungen oder Haken; „{clip}“ wurde nicht gekürzt. Verschieb oder entferne sie erst.',
   narratedAsItIs:
-    '„{clip}“ ist in dieser Form schon besprochen und wurde deshalb weder gedreht noch geschnitten; zuerst die Aufnahme löschen.',
-  nothingToSplit: 'An diesem Bild gibt es in „{clip}“ nichts zu teilen; es bleibt ein Clip. Geh weiter hinein.',
+    'Der Audiokommentar zu „{clip}“ gehört zum Bild, wie es jetzt ist, deshalb wurde weder gedreht noch geschnitten. Lösch erst den Audiokommentar.',
+  nothingToSplit:
+    'Bei diesem Bild lässt sich „{clip}“ nicht teilen, es bleibt ein Clip. Geh weiter in den Clip hinein.',
 } as const satisfies Readonly<Record<keyof typeof english, string>>;

@@ -61,14 +61,15 @@ export const media = {
     'Auf diesem Computer lassen sich keine Gelenke finden. Der Clip und seine übrigen Messwerte sind unverändert; installier das Programm neu oder miss ohne Gelenke.',
   measuringCancelled: 'Abgebrochen. Was vorher gemessen war, bleibt.',
   voiceNotEncoded:
-    'Das Gesprochene ließ sich nicht kodieren und bleibt so, wie es aufgenommen wurde; setz FFMPEG_PATH auf ein vollständiges ffmpeg und versuch es noch einmal.',
+    'Der Audiokommentar ließ sich nicht umwandeln und bleibt, wie er aufgenommen wurde; setz FFMPEG_PATH auf ein vollständiges ffmpeg und versuch es noch einmal.',
   nothingToNarrate:
-    'Das Video zu „{clip}“ ist nicht in der Bibliothek, es gibt also nichts zu besprechen; importier zuerst den Clip.',
-  narratedAlready: '„{clip}“ ist schon besprochen, deshalb wurde nichts aufgenommen; lösch zuerst diese Aufnahme.',
+    'Das Video von „{clip}“ ist nicht in der Bibliothek, es gibt nichts zu kommentieren. Importier erst den Clip.',
+  narratedAlready:
+    '„{clip}“ hat schon einen Audiokommentar, deshalb wurde nichts aufgenommen. Lösch erst den vorhandenen.',
   nothingRecorded:
-    'Zu „{clip}“ wurde nichts aufgenommen, es gibt also nichts zu behalten; prüf das Mikrofon und nimm noch einmal auf.',
+    'Zu „{clip}“ wurde nichts aufgenommen, es gibt nichts zu behalten. Prüf das Mikrofon und nimm noch einmal auf.',
   notNarrated:
-    'Zu „{clip}“ gibt es keine Aufnahme in der Bibliothek, deshalb entstand kein Film; nimm zuerst etwas auf.',
-  narrationGone: 'Diese Aufnahme ist nicht mehr in der Bibliothek; es wurde nichts geändert.',
-  narrationKept: 'Diese Aufnahme ist fertig, deshalb kam nichts hinzu; lösch sie, um eine neue zu machen.',
+    'Zu „{clip}“ gibt es keinen Audiokommentar in der Bibliothek, es entstand kein Film. Nimm erst einen auf.',
+  narrationGone: 'Diesen Audiokommentar gibt es in der Bibliothek nicht mehr. Es wurde nichts geändert.',
+  narrationKept: 'Dieser Audiokommentar ist fertig, es kam nichts hinzu. Lösch ihn, um einen neuen aufzunehmen.',
 } as const satisfies Readonly<Record<keyof typeof english, string>>;

@@ -4,9 +4,9 @@ export const requests = {
   asWritten: '{sentence}',
   unforeseen: 'In Rackside ist etwas schiefgegangen, deshalb ist nichts passiert. Deine Bibliothek ist unverändert.',
   diskFull:
-    'Bei {place, select, folder {„{folder}“} other {der Bibliothek}} ist der Datenträger voll, deshalb wurde nichts gespeichert. Schaff Platz und versuch es noch einmal.',
+    'Der Datenträger mit {place, select, folder {„{folder}“} other {der Bibliothek}} ist voll, deshalb wurde nichts gespeichert. Schaff Platz und versuch es noch einmal.',
   diskRefused:
-    '{why, select, readOnly {{place, select, folder {„{folder}“} other {Der Ordner der Bibliothek}} lässt sich nur lesen} noPermission {Für {place, select, folder {„{folder}“} other {den Ordner der Bibliothek}} fehlt die Berechtigung} other {Bei {place, select, folder {„{folder}“} other {der Bibliothek}} ließ sich der Datenträger nicht lesen oder beschreiben}}, deshalb wurde das nicht getan. Prüf den Datenträger und versuch es noch einmal.',
+    '{why, select, readOnly {{place, select, folder {„{folder}“} other {Der Ordner der Bibliothek}} ist schreibgeschützt} noPermission {Für {place, select, folder {„{folder}“} other {den Ordner der Bibliothek}} fehlt die Berechtigung} other {Der Datenträger mit {place, select, folder {„{folder}“} other {der Bibliothek}} ließ sich nicht lesen oder beschreiben}}, deshalb ist nichts passiert. Prüf den Datenträger und die Rechte am Ordner und versuch es noch einmal.',
   cancelled: 'Abgebrochen. Es bleibt nichts Unvollständiges zurück.',
   unknownRequest: 'Rackside kennt diese Anfrage nicht. Es wurde nichts geändert.',
   refusedRequest:

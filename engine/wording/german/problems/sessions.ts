@@ -2,19 +2,20 @@ import type { sessions as english } from '../../english/problems/sessions.ts';
 
 export const sessions = {
   sessionGone: 'Diese Einheit ist nicht in der Bibliothek. Es wurde nichts geändert.',
-  sessionOfAnother: 'Diese Einheit gehört einem anderen Athleten. Es wurde nichts übernommen; wähl eine von ihm.',
+  sessionOfAnother:
+    'Diese Einheit gehört zu einem anderen Athleten. Es wurde nichts übernommen; wähl eine Einheit des richtigen.',
   readOnlySession:
     'Diese Einheit kommt aus dem Rackside eines anderen Coachs und lässt sich hier nicht ändern. Starte eine Zweitbewertung, um selbst zu urteilen.',
   sessionHasClips: 'Diese Einheit hat Clips und wurde deshalb nicht entfernt.',
   traineeGone: 'Dieser Athlet ist nicht in der Bibliothek. Es wurde nichts geändert.',
   entryGone: 'Diese Übung ist nicht mehr in der Einheit. Es wurde nichts geändert.',
   cantAlign:
-    'Weder am Ton noch an den Wiederholungen lässt sich erkennen, wie „{clip}“ und „{lead}“ zusammenliegen; geändert wurde nichts. Zeig in beiden denselben Moment und leg sie von Hand zusammen.',
+    '„{clip}“ und „{lead}“ lassen sich weder nach dem Ton noch nach den Wiederholungen abgleichen, es wurde nichts geändert. Leg von Hand in beiden denselben Moment fest.',
   pairElsewhere:
-    '„{clip}“ und „{lead}“ sind nicht zwei Clips derselben Übung und können deshalb nicht einen Satz zeigen; verschieb zuerst einen zur Übung des anderen.',
+    '„{clip}“ und „{lead}“ gehören nicht zur selben Übung und damit nicht zum selben Satz, es wurde nichts geändert. Verschieb erst einen zur Übung des anderen.',
   pairTaken:
-    '„{clip}“ oder „{lead}“ teilt seinen Satz schon mit einem anderen Clip; geändert wurde nichts. Nimm ihn zuerst aus diesem Satz.',
-  notPaired: '„{clip}“ teilt seinen Satz mit keinem anderen Clip; es gab nichts zu trennen.',
+    '„{clip}“ oder „{lead}“ ist schon mit einem anderen Clip gekoppelt, es wurde nichts geändert. Trenn erst die beiden Kameras dort.',
+  notPaired: '„{clip}“ ist mit keinem anderen Clip gekoppelt, es gab nichts zu trennen.',
   entryElsewhereClip: 'Diese Übung gehört zu einer anderen Einheit, es wurde kein Clip hinzugefügt.',
   entryElsewhereGrade: 'Diese Übung gehört zu einer anderen Einheit, es wurde keine Note geändert.',
   clipElsewhere: 'Dieser Clip gehört zu einer anderen Einheit, die Stelle wurde nicht gespeichert.',
@@ -43,16 +44,16 @@ export const sessions = {
   nothingToUndo: 'In dieser Einheit gibt es nichts rückgängig zu machen.',
   nothingToRedo: 'In dieser Einheit gibt es nichts wiederherzustellen.',
   otherSessionChanged:
-    'Das hat auch die Einheit „{title}“ vom {date} geändert, und dort ist seither etwas passiert. Es wurde nichts geändert; mach das erst dort rückgängig oder stell es wieder her.',
+    'Das betraf auch die Einheit „{title}“ vom {date}, und dort hat sich seither etwas geändert. Deshalb ist nichts passiert; mach das erst dort rückgängig oder stell es dort wieder her.',
   nothingToUndoAtDesk:
-    'Hier wurde keine Einheit entfernt, verschoben, zusammengelegt oder umbenannt, die sich zurückholen ließe.',
+    'Hier wurde nichts entfernt, verschoben, zusammengelegt oder umbenannt, was sich rückgängig machen ließe.',
   secondLookStays:
     'Eine Zweitbewertung behält die Clips und den Athleten ihrer ersten Einheit. Es wurde nichts verschoben.',
   mergeElsewhere:
-    'Die beiden stehen in verschiedenen Einheiten und wurden nicht zusammengelegt. Verschieb erst eine in die andere Einheit.',
+    'Die beiden Übungen stehen in verschiedenen Einheiten und wurden nicht zusammengelegt. Verschieb erst eine in die Einheit der anderen.',
   mergeOtherExercise: 'Das sind nicht zwei Einträge derselben Übung, sie wurden nicht zusammengelegt.',
   mergeOtherDay:
     'Das sind nicht zwei Einheiten desselben Athleten und Tages, sie wurden nicht zusammengelegt. Ändere erst das Datum.',
   notesTooLongToMerge:
-    'Die Notizen beider Einheiten sind zusammen zu lang, sie wurden nicht zusammengelegt. Kürze erst eine.',
+    'Die Notizen beider Einheiten sind zusammen zu lang, die Einheiten wurden nicht zusammengelegt. Kürze erst die Notizen der einen.',
 } as const satisfies Readonly<Record<keyof typeof english, string>>;
