@@ -3,7 +3,7 @@ import { KeyHint } from './CommandButton.tsx';
 import { availabilityOf, type Command, type CommandContext, runCommand } from './command.ts';
 
 type CommandMenuProps<C extends CommandContext> = {
-  /** What the menu is of: "More for Mira Holt". */
+  /** What the menu is of: "More: Mira Holt". */
   readonly label: string;
   readonly commands: readonly Command<C>[];
   readonly context: C;

@@ -24,6 +24,6 @@ export const jobWords = {
   original: `${of}Original`,
   documents: 'Documents',
   finishing: 'Finishing',
-  narratedFilmOf: 'Narrated film: {clip}',
-  narratedFilm: `${of}Narrated film`,
+  narratedFilmOf: 'Narrated video: {clip}',
+  narratedFilm: `${of}Narrated video`,
 } as const;

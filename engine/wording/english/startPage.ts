@@ -52,7 +52,7 @@ export const startPage = {
   knee: 'Knee',
   trunk: 'Trunk',
   offline: 'This page works without a network; keep it in its folder.',
-  kind: '{kind, select, letter {Letter} sheet {Review sheet} breakdown {Grade breakdown} filmingCard {How to film} notes {Timed notes} chapters {Chapters by rep} data {Data} measures {Measures} annotatedClip {Clip with notes in the picture} narratedClip {Watch and listen: spoken review of this clip} loop {Rep as a loop} calendar {Next filming date} other {File}}',
+  kind: '{kind, select, letter {Letter} sheet {Review sheet} breakdown {Grade breakdown} filmingCard {How to film} notes {Timed notes} chapters {Chapters by rep} data {Data} measures {Measures} annotatedClip {Clip with notes in the picture} narratedClip {Watch and listen: this clip with a spoken review} loop {Rep as a loop} calendar {Next filming date} other {File}}',
 } as const;
 
 export type StartPageMessageId = keyof typeof startPage;

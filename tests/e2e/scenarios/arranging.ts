@@ -61,7 +61,7 @@ export const arranging: Scenario = {
     });
 
     await report.check('one clip changes its exercise, and undo brings it back', async () => {
-      await menuOf(`More for ${squat}`, 'Change this clip’s exercise…');
+      await menuOf(`More: ${squat}`, 'Change this clip’s exercise…');
       await checkScreen(app, report, source, 'exercise of one clip');
       await app.page.getByRole('combobox', { name: 'Exercise' }).last().fill('leg press');
       await app.page.keyboard.press('Enter');
@@ -121,7 +121,7 @@ export const arranging: Scenario = {
 
     await report.check('a removed exercise comes back by undo, also after a restart', async () => {
       await openReview(app, sessionId);
-      await menuOf('More for Back squat', 'Remove exercise');
+      await menuOf('More: Back squat', 'Remove exercise');
       await until('nothing left', async () => (await shown(sessionId)).length === 0);
       await restart();
       await app.page.locator(`tr[data-session="${sessionId}"] .row-button`).click();
@@ -132,7 +132,7 @@ export const arranging: Scenario = {
 
     await report.check('a removed session comes back by the desk’s undo key after a restart', async () => {
       await app.page.getByRole('button', { name: 'Desk' }).click();
-      await menuOf(/^More for Trainee One, Legs/, 'Remove');
+      await menuOf(/^More: Trainee One, Legs/, 'Remove');
       const row = () => app.page.locator(`tr[data-session="${sessionId}"]`);
       await row().waitFor({ state: 'detached' });
       await restart();
@@ -143,15 +143,15 @@ export const arranging: Scenario = {
     });
 
     await report.check('two sessions of a day become one, and one goes to another trainee', async () => {
-      await menuOf(/^More for Trainee One, Legs/, 'Merge…');
+      await menuOf(/^More: Trainee One, Legs/, 'Merge…');
       await checkScreen(app, report, source, 'merging sessions');
       await app.page.getByRole('button', { name: 'Merge', exact: true }).click();
       await until('all in the other session', async () => same(await shown(otherId), before));
-      await menuOf(/^More for Trainee One, Evening/, 'Move to…');
+      await menuOf(/^More: Trainee One, Evening/, 'Move to…');
       await app.page.getByRole('button', { name: 'Move', exact: true }).click();
-      await app.page.getByRole('button', { name: /^More for Trainee Two, Evening/ }).waitFor();
+      await app.page.getByRole('button', { name: /^More: Trainee Two, Evening/ }).waitFor();
       await app.page.keyboard.press('Control+z');
-      await app.page.getByRole('button', { name: /^More for Trainee One, Evening/ }).waitFor();
+      await app.page.getByRole('button', { name: /^More: Trainee One, Evening/ }).waitFor();
       await app.page.keyboard.press('Control+z');
       await until('both as they were', async () => same(await shown(sessionId), before));
     });
@@ -172,7 +172,7 @@ export const arranging: Scenario = {
       await app.page.getByRole('button', { name: 'Bring back: Mira Holt' }).click();
       await app.page.getByRole('button', { name: 'Archive: Mira Holt' }).waitFor();
       await app.page.getByRole('button', { name: 'Desk' }).click();
-      await app.page.getByRole('button', { name: /^More for Mira Holt, Legs/ }).waitFor();
+      await app.page.getByRole('button', { name: /^More: Mira Holt, Legs/ }).waitFor();
       await bench.picture(app, 'arranging-desk');
     });
     await app.close();

@@ -138,7 +138,7 @@ export const flagging: Scenario = {
         const field = page.getByRole('textbox', { name: 'Time of this flag' });
         await field.fill('99:00');
         await field.press('Enter');
-        await page.getByRole('alert').getByText('is no moment of this clip').waitFor();
+        await page.getByRole('alert').getByText('is not a moment of this clip').waitFor();
         await field.fill(String(third.stretchedEnd - 6));
         await field.press('Enter');
         await until('the flag at the typed frame', async () => (await frameOf()) === third.stretchedEnd - 6);

@@ -49,7 +49,7 @@ export const framing: Scenario = {
       assert.ok(Math.abs(crop.topPx - 100) <= 3, `${crop.topPx}`);
       assert.ok(Math.abs(crop.widthPx - 400) <= 4, `${crop.widthPx}`);
       await bench.picture(app, '18-framing-crop');
-      await page.getByRole('button', { name: 'Part of the picture that stays' }).focus();
+      await page.getByRole('button', { name: 'Part of the picture to keep' }).focus();
       await page.keyboard.press('ArrowLeft');
       await until(
         'it moved to the right of the picture',

@@ -64,7 +64,7 @@ export const inbox: Scenario = {
       await keys('ArrowDown', 'ArrowDown', 'r', 'd', 'Enter');
       await bench.picture(app, '20-inbox-guessed');
       await keys('Control+Enter');
-      await app.page.getByText('12 clips brought into 3 sessions.').waitFor();
+      await app.page.getByText('12 clips added to 3 sessions.').waitFor();
       // One click more opened the folder.
       assert.ok(keys.count() <= mostKeys, `${keys.count()} keys`);
       process.stdout.write(`        1 click and ${keys.count()} keys\n`);
@@ -200,8 +200,8 @@ async function alone(...[bench, report, checker]: [...Parameters<Scenario['run']
     }
     await bench.picture(app, '20-inbox-alone');
     await checkScreen(app, report, checker, 'the inbox of one who reviews their own sets');
-    await click(page.getByRole('button', { name: /^Bring all 12 in/ }));
-    await page.getByText('12 clips brought into 3 sessions.').waitFor();
+    await click(page.getByRole('button', { name: /^Add 12 clips to sessions/ }));
+    await page.getByText('12 clips added to 3 sessions.').waitFor();
     assert.ok(clicks <= mostClicks, `${clicks} clicks`);
     process.stdout.write(`        ${clicks} clicks\n`);
     const { sessions } = await app.ask('desk.sessions', {});

@@ -114,7 +114,7 @@ async function narrateFor(bench: Bench, report: Report, rounds: number): Promise
   await check('the film shows at each time the frame that was shown then, read off its pictures', async () => {
     const film = path.join(made, 'narrated.mp4');
     await app.choose({ save: film });
-    await app.page.getByRole('button', { name: 'Save as film' }).click();
+    await app.page.getByRole('button', { name: 'Save as video' }).click();
     const job = await until('the film', async () => {
       const jobs = await app.ask('jobs.list', {});
       return jobs.find(({ kind }) => kind === 'narration') ?? null;

@@ -107,7 +107,7 @@ export const night: Scenario = {
       });
       await app.page.getByRole('button', { name: 'Move to the front: Measure: set-0.mp4' }).click();
       await until('the new order', async () => (await jobsOnDesk(app))[0] === 'Measure: set-0.mp4');
-      await app.page.getByRole('button', { name: 'Go on measuring' }).click();
+      await app.page.getByRole('button', { name: 'Resume measuring' }).click();
       await until(
         'both clips measured',
         async () => {

@@ -208,12 +208,12 @@ describe('the commands of a paragraph', () => {
     showView({ kind: 'editing' });
     letterDesk.setState({ at: 'one' });
     runCommand(paragraphUp, context);
-    expect(statusState.getState().notice).toMatch(/^This paragraph stands as high as it can/);
+    expect(statusState.getState().notice).toMatch(/^This paragraph can’t go any higher/);
     runCommand(paragraphDown, context);
     letterDesk.setState({ at: 'two' });
     runCommand(paragraphUp, context);
     runCommand(paragraphDown, context);
-    expect(statusState.getState().notice).toMatch(/^This paragraph stands as low as it can/);
+    expect(statusState.getState().notice).toMatch(/^This paragraph can’t go any lower/);
     runCommand(leaveOutParagraph, context);
     await vi.waitFor(() => expect(page.askedFor('letters.leaveOut')).toEqual([{ sessionId: 's1', paragraph: 'two' }]));
     expect(page.askedFor('letters.move')).toEqual([

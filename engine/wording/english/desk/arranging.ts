@@ -1,6 +1,6 @@
 /** Renaming, moving, merging and removing what is on the desk and in a session, and the bin. */
 export const arranging = {
-  menuOf: 'More for {name}',
+  menuOf: 'More: {name}',
   menu: 'More',
   renameSession: 'Rename session',
   renameClip: 'Rename clip',
@@ -10,34 +10,35 @@ export const arranging = {
 
   moveClip: 'Move clip',
   moveEntry: 'Move exercise',
-  moveSession: '{voice, select, self {Give session to another person} other {Give session to another trainee}}',
+  moveSession: '{voice, select, self {Move session to another person} other {Move session to another trainee}}',
   move: 'Move',
   trainee: '{voice, select, self {Person} other {Trainee}}',
   session: 'Session',
   exercise: 'Exercise',
-  asItIs: '{exercise}, as now',
+  asItIs: '{exercise} (unchanged)',
   place: '{date}, {title}',
   noPlaces:
     '{voice, select, self {There is} other {This trainee has}} no session to move it to. Add one on the desk first.',
   noTrainee:
-    '{voice, select, self {There is nobody else to give it to.} other {There is no other trainee to give it to. Add one first.}}',
-  sentStay: 'Letters that were sent for it stay with it.',
+    '{voice, select, self {There is nobody else to move it to.} other {There is no other trainee to move it to. Add one first.}}',
+  sentStay: 'Letters already sent stay with the session.',
 
-  mergeSession: 'Merge sessions of one day',
-  mergeInto: 'Into which session',
+  mergeSession: 'Merge sessions of the same day',
+  mergeInto: 'Merge into',
   merge: 'Merge',
   mergeWords:
-    'Its exercises, clips and notes go into the other session. The emptied session, with the letters sent for it, goes to the bin.',
+    'Its exercises, clips and notes move to the other session. The emptied session goes to the bin, along with the letters sent for it.',
   nothingToMerge:
     '{voice, select, self {I have} other {This trainee has}} no other session on that day. Change the date of one of them first.',
 
   clipExercise: 'Exercise of this clip',
-  clipExerciseWords: 'The clip moves to that exercise in this session. What means nothing for it is parked, not lost.',
+  clipExerciseWords:
+    'The clip moves to that exercise in this session. Flags and ticks that don’t apply to it are parked, not lost.',
   change: 'Change',
 
-  clipRemoved: 'In the bin: {clip}.',
-  entryRemoved: 'In the bin: {exercise}, with {clips, plural, =0 {no clips} one {# clip} other {# clips}}.',
-  sessionRemoved: 'In the bin: {session}.',
+  clipRemoved: 'Moved to the bin: {clip}.',
+  entryRemoved: 'Moved to the bin: {exercise}, with {clips, plural, =0 {no clips} one {# clip} other {# clips}}.',
+  sessionRemoved: 'Moved to the bin: {session}.',
   undo: 'Undo',
   undone: 'Undone: {act}.',
   dismiss: 'Dismiss',
@@ -45,7 +46,7 @@ export const arranging = {
   parkedLine: 'Parked: {count, plural, one {# flag or tick} other {# flags and ticks}}',
   parkedTitle: 'Parked flags and ticks',
   parkedWords:
-    'They mean nothing for the exercise their clip is judged as now, so they don’t count. They come back when the exercise goes back.',
+    'They don’t apply to the exercise that their clip is now judged as, so they don’t count. Change the exercise back and they return.',
   parkedFlag: '{what}: {severity}, {reps}',
   parkedNote: '{what}: note, {reps}',
   parkedTicks: '{what}: {count, plural, one {# tick} other {# ticks}}',
@@ -54,17 +55,17 @@ export const arranging = {
   reps: '{count, plural, one {rep {reps}} other {reps {reps}}}',
   discard: 'Discard',
   discardOf: 'Discard: {what}',
-  discardAll: 'Discard all of this clip',
+  discardAll: 'Discard all parked on this clip',
   noneParked: 'Nothing is parked in this session.',
 
   bin: 'Bin',
   binWords:
-    'What was removed stays here for {days} days and can be brought back. After that it is deleted with its footage.',
+    'Removed sessions, exercises and clips stay here for {days} days and can be brought back. After that they are deleted, footage included.',
   binEmpty: 'The bin is empty.',
   what: 'What',
   from: 'From',
   removed: 'Removed',
-  left: 'Left',
+  left: 'Time left',
   daysLeft: '{days, plural, =0 {until the next start} one {# day} other {# days}}',
   binSession: 'Session: {name}',
   binEntry: 'Exercise: {name}',

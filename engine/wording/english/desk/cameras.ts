@@ -1,8 +1,9 @@
 /** Clips that show one set from several sides. */
 export const cameras = {
   swap: 'Other camera: {clip}. Show it large.',
-  laid: '“{clip}” and “{lead}” show one set now, laid together {by, select, sound {by their sound} reps {by their reps} other {by a moment set by hand}}.',
-  nowTheOther: 'This moment of “{clip}” is marked; now show the same moment in the other clip and ask for it again.',
+  laid: '“{clip}” and “{lead}” now show one set, lined up {by, select, sound {by their sound} reps {by their reps} other {by hand}}.',
+  nowTheOther:
+    'This moment of “{clip}” is marked. Go to the same moment in the other clip and choose this action again.',
 } as const;
 
 export type CamerasMessageId = keyof typeof cameras;

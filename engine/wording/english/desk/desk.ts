@@ -9,7 +9,7 @@ export const desk = {
   sessions: 'Sessions',
   jobs: 'Jobs',
   moreDue: 'Show more sessions to do',
-  moreDone: 'Show more done sessions',
+  moreDone: 'Show more finished sessions',
   moreSecondLooks: 'Show more second looks',
 
   nothingYet: 'Nothing to review yet',

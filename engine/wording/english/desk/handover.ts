@@ -42,7 +42,7 @@ export const handover = {
   soundKept: 'keep',
   soundDropped: 'leave out',
   loops: 'Each flagged rep as a short loop',
-  narrated: 'Narrated clips as films, with {voice, select, self {my voice} other {your voice}}',
+  narrated: 'Narrated clips as videos, with {voice, select, self {my voice} other {your voice}}',
   originals: 'Include the original clip',
 
   privacy: 'Privacy',

@@ -1,7 +1,7 @@
 /** What is running, and whether all is saved. */
 export const jobs = {
   savedState: 'Save status',
-  doneState: 'What was done last',
+  doneState: 'Last action',
   saving: 'Saving',
   saved: 'Saved',
   notSaved: 'Not saved',
@@ -22,7 +22,7 @@ export const jobs = {
   title: 'Jobs',
   none: 'Nothing is running.',
   pause: 'Pause measuring',
-  goOn: 'Go on measuring',
+  goOn: 'Resume measuring',
   failedJobs: 'Failed jobs',
   retryAll: 'Try all again',
   dismissAll: 'Dismiss all',

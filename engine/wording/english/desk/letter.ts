@@ -62,7 +62,7 @@ export const letter = {
   ownParagraph: '{voice, select, self {My} other {Your}} own paragraph',
   staleOwn: 'Pain or something unsafe was noted after {voice, select, self {I} other {you}} wrote this.',
   leftOut: 'Left out',
-  leftOutWords: 'The letter goes without these paragraphs.',
+  leftOutWords: 'These paragraphs are not in the letter.',
   bringBack: 'Bring back',
   bringBackOf: 'Bring back: {words}',
   removeOwn: 'Delete',
@@ -70,7 +70,7 @@ export const letter = {
   phrases: 'Phrases',
   phrasesChange: 'Change phrases',
   phraseInsert: 'Insert: {name}',
-  typingHelp: 'Leave it empty to leave the paragraph out. Enter starts a new one.',
+  typingHelp: 'Empty it to leave the paragraph out. Enter starts a new one.',
 
   sendAgainTitle: '{voice, select, self {Keep the same letter again?} other {Mark the same letter as sent again?}}',
   sendAgainWords: 'Nothing has changed since version {version}.',

@@ -1,7 +1,7 @@
 /** What is left to do: states of sessions, what is late, how long it takes. */
 export const night = {
-  next: 'Next to do',
-  nextOf: 'Next to do: {step}, {session}',
+  next: 'Next up',
+  nextOf: 'Next up: {step}, {session}',
   import: 'add clips',
   judge: 'judge',
   letter: 'letter and handover',
@@ -13,12 +13,12 @@ export const night = {
   minutes: 'about {minutes} min left for {clips, plural, one {# clip} other {# clips}}',
   hours: 'about {hours} h left for {clips, plural, one {# clip} other {# clips}}',
   clipsLeft: '{clips, plural, =0 {every clip judged} one {# clip left to judge} other {# clips left to judge}}',
-  paceToday: 'At today’s pace: about {minutes} min per clip, long breaks left out.',
-  paceLastDays: 'At the pace of the last days: about {minutes} min per clip, long breaks left out.',
+  paceToday: 'At today’s pace: about {minutes} min per clip, not counting long breaks.',
+  paceLastDays: 'At the pace of the last few days: about {minutes} min per clip, not counting long breaks.',
 
   state: 'State',
   new: 'New',
-  inWork: 'In work',
+  inWork: 'In progress',
   judged: 'Judged',
   sent: '{voice, select, self {Kept} other {Sent}}',
   changedSince: '{voice, select, self {Changed since kept} other {Changed since sent}}',
@@ -26,8 +26,8 @@ export const night = {
   dueIn: '{days, plural, one {due tomorrow} other {due in # days}}',
   dueToday: 'due today',
   daysLate: '{days, plural, one {1 day late} other {# days late}}',
-  came: 'First clip came on {day}',
-  waitsForClips: 'waits for clips',
+  came: 'First clip arrived on {day}',
+  waitsForClips: 'waiting for clips',
 
   toDo: 'To do',
   doneSessions: 'Done',

@@ -3,11 +3,11 @@ export const settings = {
   title: 'Settings',
   desk: 'This desk',
 
-  night: 'Promised time',
+  night: 'Turnaround',
   daysPromised: 'Back within',
   days: '{count, plural, one {day} other {days}}',
   daysPromisedWords:
-    'Counted from the day the first clip came in. A session that takes longer is marked late until it is sent.',
+    'Counted from the day the first clip arrived. A session that takes longer is marked late until it is sent.',
 
   measuring: 'Measuring',
   measureByItself: 'Measure new clips automatically',
@@ -16,7 +16,7 @@ export const settings = {
 
   phrases: 'Phrases',
   phrasesWords:
-    'Set in where a letter is edited: with Ctrl or Command and the number, or from the row below the text. “{nameMark}” becomes the name, “{exerciseMark}” the exercise.',
+    'For use while editing a letter: press Ctrl or Command with the number, or choose one below the text. “{nameMark}” becomes the name, “{exerciseMark}” the exercise.',
   phraseName: 'Name',
   phraseText: 'Text',
   phraseKey: 'Number',

@@ -71,7 +71,7 @@ export const trainee = {
   notes: '{voice, select, self {Notes to myself} other {Your notes}}',
   notesStay: 'They never leave this computer.',
   archived: 'Archived',
-  archivedWords: 'Off the desk and out of every list to choose from. Their sessions are kept.',
+  archivedWords: 'Hidden from the desk and from lists to choose from. Their sessions are kept.',
   archive: 'Archive',
   archiveOf: 'Archive: {name}',
   bringBack: 'Bring back',

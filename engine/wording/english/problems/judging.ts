@@ -1,7 +1,7 @@
 /** What can go wrong while a clip is judged: flags, reps, drawings, covers, suggestions. */
 export const judging = {
   clipGone: 'This clip is no longer in the library; nothing was changed.',
-  copyElsewhere: 'A flag is copied within its session only; nothing was changed.',
+  copyElsewhere: 'A flag can be copied only within its own session; nothing was changed.',
   flagGone: 'This flag is no longer in the session; nothing was changed.',
   notJudgedBy: '{exercise} is not judged by “{criterion}”, so nothing was changed.',
   faultUnknown: '“{fault}” is not a fault of {exercise} under “{criterion}”, so nothing was changed.',
@@ -41,12 +41,13 @@ export const judging = {
   clicksFull: '“{clip}” already has {most} clicks, so none was added; remove the earlier ones first.',
   nothingToFrame:
     'The footage of “{clip}” is not in the library, so there is nothing to turn or trim; import the clip first.',
-  cropOutside: 'The crop goes beyond the picture, so nothing was changed.',
+  cropOutside: 'The crop goes beyond the picture, so nothing was changed; keep it within the picture.',
   frameOutsideSection:
     'Frame {frame} lies outside the section that “{clip}” shows, so nothing was marked; choose a moment within it.',
-  sectionEndsEarly: 'The section would end before it starts, so the clip was not trimmed; set its end further on.',
-  judgedOutside: 'Flags or ticks lie outside the section, so “{clip}” was not trimmed; move or remove them first.',
+  sectionEndsEarly:
+    'The section would end before it starts, so the clip was not trimmed; set a later end or an earlier start.',
+  judgedOutside: 'Some flags or ticks lie outside the section, so “{clip}” was not trimmed; move or remove them first.',
   narratedAsItIs:
-    '“{clip}” has a narration over it as it is, so it was neither turned nor cut; delete the narration first.',
-  nothingToSplit: 'There is nothing to split in “{clip}” at this frame, so it stays one clip; go further into it.',
+    'The narration of “{clip}” shows its picture as it is now, so nothing was changed; delete the narration first.',
+  nothingToSplit: '“{clip}” can’t be split at this frame, so it stays one clip; choose a frame further into it.',
 } as const;

@@ -36,16 +36,16 @@ export const media = {
     'No {tool} that runs was found, so nothing was changed; run “npm install” again, or set {variable} to one on this computer.',
   alreadyInSession: '“{file}” is already in this session, so it was not added again.',
   arrivalGone: 'This clip is no longer in the inbox; nothing was changed.',
-  arrivalUnread: '“{file}” has not been read yet, so nothing was brought in; wait until it has a picture.',
+  arrivalUnread: '“{file}” has not been read yet, so nothing was added to a session; wait until its picture appears.',
   noFramesInLibrary: 'The footage of “{clip}” is not in the library, so it has no frames.',
   pictureMissing:
     'The {what, select, poster {poster} filmstrip {filmstrip} other {video}} of “{clip}” is not in the library’s folder.',
   footageElsewhere: 'The footage of this clip is not in the library; its flags and grade are.',
   playableCopyToCome: 'A playable copy of this clip is still to be made; see the jobs.',
   playableCopyMissing:
-    'The playable copy of “{clip}” is missing from the library’s folder “clips”; put it back to see this clip.',
+    'The playable copy of “{clip}” is missing from the library’s “clips” folder; put it back to see this clip.',
   clipFileMissing:
-    'The file of “{clip}” is missing from the library’s folder “clips”; put it back, or import the clip again, to see it.',
+    'The file of “{clip}” is missing from the library’s “clips” folder; put it back, or import the clip again, to see it.',
   noFootageToCopy: 'The footage is not in the library, so no playable copy was made.',
   nothingToMeasure:
     'The footage of “{clip}” is not in the library, so there is nothing to measure; import the clip first.',
@@ -54,13 +54,13 @@ export const media = {
     'Joints can’t be found on this computer, but the clip and its other measures are as they were; install the app again, or measure without joints.',
   measuringCancelled: 'Cancelled; what was measured before stays as it was.',
   voiceNotEncoded:
-    'What was said could not be encoded, so it stays as it was recorded; set FFMPEG_PATH to a full build of ffmpeg and try again.',
+    'The narration could not be encoded, so it stays as it was recorded; set FFMPEG_PATH to a full build of ffmpeg and try again.',
   nothingToNarrate:
     'The footage of “{clip}” is not in the library, so there is nothing to narrate; import the clip first.',
   narratedAlready: '“{clip}” already has a narration, so nothing was recorded; delete that one first.',
   nothingRecorded:
     'Nothing was recorded for “{clip}”, so there is nothing to keep; check the microphone and record again.',
-  notNarrated: '“{clip}” has no narration in the library, so no film was made; record one first.',
+  notNarrated: '“{clip}” has no narration in the library, so no video was made; record one first.',
   narrationGone: 'This narration is no longer in the library; nothing was changed.',
   narrationKept: 'This narration is finished, so nothing was added to it; delete it to record another.',
 } as const;

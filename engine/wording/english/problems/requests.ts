@@ -3,9 +3,9 @@ export const requests = {
   asWritten: '{sentence}',
   unforeseen: 'Something went wrong inside Rackside, so this was not done; your library is as it was before.',
   diskFull:
-    'The disk is full at {place, select, folder {“{folder}”} other {the library’s folder}}, so nothing was saved; make room and try again.',
+    'The disk that holds {place, select, folder {“{folder}”} other {the library’s folder}} is full, so nothing was saved; make room and try again.',
   diskRefused:
-    '{why, select, readOnly {{place, select, folder {“{folder}”} other {The library’s folder}} can only be read} noPermission {There is no permission for {place, select, folder {“{folder}”} other {the library’s folder}}} other {The disk could not be read or written at {place, select, folder {“{folder}”} other {the library’s folder}}}}, so this was not done; check the disk and try again.',
+    '{why, select, readOnly {{place, select, folder {“{folder}”} other {The library’s folder}} is read-only, so this was not done; make it writable} noPermission {Rackside has no permission for {place, select, folder {“{folder}”} other {the library’s folder}}, so this was not done; allow access} other {The disk could not be read or written at {place, select, folder {“{folder}”} other {the library’s folder}}, so this was not done; check the disk}} and try again.',
   cancelled: 'Cancelled; nothing half done was left behind.',
   unknownRequest: 'Rackside does not know this request; nothing was changed.',
   refusedRequest: 'The request {request} was refused and nothing was changed: {field} is not valid ({reason}).',
@@ -21,7 +21,7 @@ export const requests = {
     'The part of Rackside that keeps the library keeps stopping, but what was saved is safe; close Rackside and open it again.',
   jobGone: 'This job is no longer in the list; nothing was changed.',
   jobEnded: 'This job has already ended, so there was nothing to cancel.',
-  jobNotInLine: 'This clip doesn’t wait to be measured any more, so its place was not changed.',
+  jobNotInLine: 'This clip is no longer waiting to be measured, so its place was not changed.',
   jobNotFailed: 'This job has not failed, so there was nothing to try again.',
   noNextPage: 'The list can’t continue from there; start again at its first page.',
 } as const;

@@ -1,19 +1,19 @@
 /** What can go wrong with sessions, trainees, their letters, and comparing judgements. */
 export const sessions = {
   sessionGone: 'This session is not in the library; nothing was changed.',
-  sessionOfAnother: 'This session is another trainee’s, so nothing was brought in; choose one of theirs.',
+  sessionOfAnother:
+    'This session belongs to another trainee, so nothing was added; choose a session of the clip’s trainee.',
   readOnlySession:
     'This session came from another coach’s Rackside and can’t be changed here; start a blind second look to judge it yourself.',
   sessionHasClips: 'This session has clips, so it was not removed.',
   traineeGone: 'This trainee is not in the library; nothing was changed.',
   entryGone: 'This exercise is no longer in the session; nothing was changed.',
   cantAlign:
-    'Neither the sound nor the reps tell how “{clip}” and “{lead}” lie together, so nothing was changed; show the same moment in both and lay them together by hand.',
+    'Neither the sound nor the reps show how “{clip}” and “{lead}” line up, so nothing was changed; mark the same moment in both to line them up by hand.',
   pairElsewhere:
-    '“{clip}” and “{lead}” are not two clips of one exercise, so they can’t show one set; move one to the other’s exercise first.',
-  pairTaken:
-    '“{clip}” or “{lead}” already shares its set with another clip, so nothing was changed; take it out of that set first.',
-  notPaired: '“{clip}” shares its set with no other clip, so there was nothing to take apart.',
+    '“{clip}” and “{lead}” are not clips of the same exercise, so they were not paired; move one to the other’s exercise first.',
+  pairTaken: '“{clip}” or “{lead}” is already paired with another clip, so nothing was changed; unpair it first.',
+  notPaired: '“{clip}” is not paired with another clip, so there was nothing to unpair.',
   entryElsewhereClip: 'This exercise belongs to another session, so no clip was added.',
   entryElsewhereGrade: 'This exercise belongs to another session, so no grade was changed.',
   clipElsewhere: 'This clip belongs to another session, so your place was not remembered.',
@@ -40,12 +40,14 @@ export const sessions = {
   nothingToUndo: 'There is nothing to undo in this session.',
   nothingToRedo: 'There is nothing to redo in this session.',
   otherSessionChanged:
-    'This also changed the session “{title}” of {date}, where something was done since, so nothing was changed; undo or redo that there first.',
-  nothingToUndoAtDesk: 'No session was removed, moved, merged or renamed here that undo could take back.',
-  secondLookStays: 'A second look keeps the clips and the trainee of its first session, so nothing was moved.',
+    'This also changed the session “{title}” of {date}, where something has been done since, so nothing was changed; undo or redo that there first.',
+  nothingToUndoAtDesk: 'There is nothing to undo on the desk: no session was removed, moved, merged or renamed.',
+  secondLookStays: 'A second look keeps the clips and the trainee of the first session, so nothing was moved.',
   mergeElsewhere:
-    'These two stand in different sessions, so they were not merged; move one to the other’s session first.',
-  mergeOtherExercise: 'These are not two entries of one exercise, so they were not merged.',
-  mergeOtherDay: 'These are not two sessions of one trainee and day, so they were not merged; change the date first.',
-  notesTooLongToMerge: 'The notes of both sessions together are too long, so they were not merged; shorten one first.',
+    'These two are in different sessions, so they were not merged; move one to the other’s session first.',
+  mergeOtherExercise: 'Only two entries of one exercise can be merged; nothing was changed.',
+  mergeOtherDay:
+    'Only two sessions of one trainee on one day can be merged, so nothing was changed; change the date first.',
+  notesTooLongToMerge:
+    'The notes of the two sessions are too long together, so the sessions were not merged; shorten the notes first.',
 } as const;

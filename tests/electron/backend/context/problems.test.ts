@@ -7,10 +7,10 @@ const failing = (code: string) => Object.assign(new Error('at /some/path.ts:12')
 
 // The codes are those of sqlite.org/rescode.html and of Node's system errors.
 it.each([
-  ['ENOSPC', 'disk', /disk is full/],
-  ['SQLITE_FULL', 'disk', /disk is full/],
+  ['ENOSPC', 'disk', /disk .*is full/],
+  ['SQLITE_FULL', 'disk', /disk .*is full/],
   ['SQLITE_IOERR_WRITE', 'disk', /check the disk/],
-  ['SQLITE_READONLY', 'disk', /The library’s folder can only be read.*check the disk/],
+  ['SQLITE_READONLY', 'disk', /The library’s folder is read-only.*make it writable/],
   ['SQLITE_PERM', 'disk', /no permission for the library’s folder/],
   ['SQLITE_CORRUPT', 'library-damaged', /damaged/],
 ])('tells %s in plain words', (code, problem, sentence) => {
@@ -22,9 +22,9 @@ it.each([
 it('names the folder that the disk refused, and why', () => {
   const refusedAt = (code: string, at: string): string =>
     sayProblem(problemOf(Object.assign(failing(code), { path: at }), 'a job').message, 'en');
-  expect(refusedAt('ENOSPC', '/media/stick/clips/a.mp4')).toContain('full at “/media/stick/clips”');
+  expect(refusedAt('ENOSPC', '/media/stick/clips/a.mp4')).toContain('The disk that holds “/media/stick/clips” is full');
   expect(refusedAt('EACCES', '/media/stick/clips/a.mp4')).toContain('no permission for “/media/stick/clips”');
-  expect(refusedAt('EROFS', '/media/stick/a.mp4')).toContain('“/media/stick” can only be read');
+  expect(refusedAt('EROFS', '/media/stick/a.mp4')).toContain('“/media/stick” is read-only');
 });
 
 it('tells nothing of what no one foresaw but that it happened, and keeps the details for stderr', () => {

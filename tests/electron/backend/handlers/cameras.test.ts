@@ -51,7 +51,7 @@ describe('two cameras of one set', () => {
     await markReps(backend, leadId, [60, 100]);
     const before = dump(folder);
     await ask(backend, 'cameras.pair', { leadId, clipId, by: { how: 'frames', leadFrame: 90, frame: 90 - shift } });
-    expect((await historyOf(backend, sessionId)).undo).toBe('Two cameras of one set: side.mp4 and front.mp4');
+    expect((await historyOf(backend, sessionId)).undo).toBe('Two cameras paired: side.mp4 and front.mp4');
     await ask(backend, 'flags.add', { clipId, criterion: 'depth', severity: 'correct', reps: [2], frame: 75 });
     const [graded] = (await ask(backend, 'grade.get', { sessionId })).entries;
     const depth = graded?.criteria.find(({ criterion }) => criterion === 'depth');
@@ -126,10 +126,10 @@ describe('two cameras of one set', () => {
     const refused = async (asked: { leadId: string; clipId: string }) =>
       (await refusal(backend, 'cameras.pair', asked)).sentence;
     expect(await refused({ leadId, clipId })).toMatch(
-      /^Neither the sound nor the reps tell how “front.mp4” and “side.mp4” lie together/,
+      /^Neither the sound nor the reps show how “front.mp4” and “side.mp4” line up/,
     );
-    expect(await refused({ leadId, clipId: leadId })).toMatch(/are not two clips of one exercise/);
-    expect((await refusal(backend, 'cameras.part', { clipId })).sentence).toMatch(/shares its set with no other clip/);
+    expect(await refused({ leadId, clipId: leadId })).toMatch(/are not clips of the same exercise/);
+    expect((await refusal(backend, 'cameras.part', { clipId })).sentence).toMatch(/is not paired with another clip/);
     const beyond = { how: 'frames', leadFrame: 0, frame: 100_000 } as const;
     expect((await refusal(backend, 'cameras.pair', { leadId, clipId, by: beyond })).code).toBe('conflict');
     expect(entryId).not.toBe('');

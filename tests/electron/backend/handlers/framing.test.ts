@@ -118,7 +118,7 @@ describe('mirror, crop and light', () => {
     const asked = { crop: { leftPx: 200, topPx: 0, widthPx: 200, heightPx: 100 } };
     expect(await refusal(backend, 'clips.frame', { clipId, change: asked })).toMatchObject({
       code: 'bad-request',
-      sentence: 'The crop goes beyond the picture, so nothing was changed.',
+      sentence: 'The crop goes beyond the picture, so nothing was changed; keep it within the picture.',
     });
   });
 });
@@ -151,7 +151,7 @@ describe('a section of a clip', () => {
     const before = dump(folder);
     const section = { firstFrame: 18, lastFrame: 60 };
     expect((await refusal(backend, 'clips.trim', { clipId, section })).sentence).toBe(
-      'Flags or ticks lie outside the section, so “long.mp4” was not trimmed; move or remove them first.',
+      'Some flags or ticks lie outside the section, so “long.mp4” was not trimmed; move or remove them first.',
     );
     expect(dump(folder)).toBe(before);
   });

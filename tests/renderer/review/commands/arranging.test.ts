@@ -25,7 +25,7 @@ describe('dividing the window', () => {
     const bench = await reviewBench();
     await bench.run('largePicture');
     expect(layoutState.getState().large).toBe(true);
-    expect(bench.reasonAgainst('pictureWider')).toBe('The picture has the whole window.');
+    expect(bench.reasonAgainst('pictureWider')).toBe('The picture fills the window: show the scorecard first.');
     await bench.run('largePicture');
     expect(layoutState.getState().large).toBe(false);
   });

@@ -76,7 +76,7 @@ describe('laying two clips together', () => {
     const bench = await reviewBench({ entries: [apart()], answers });
     await bench.run('layCameras');
     expect(asked(bench, 'cameras.pair')).toEqual([{ leadId: 'c1', clipId: 'c2' }]);
-    expect(statusState.getState().done).toContain('laid together by their sound');
+    expect(statusState.getState().done).toContain('lined up by their sound');
   });
 
   it('takes the same moment pointed out in both, in either order', async () => {
@@ -97,6 +97,6 @@ describe('laying two clips together', () => {
 
   it('is refused where no clip of the exercise lies beside this one', async () => {
     const bench = await reviewBench();
-    expect(bench.reasonAgainst('layCameras')).toMatch(/no clip beside this one/);
+    expect(bench.reasonAgainst('layCameras')).toMatch(/No clip next to this one/);
   });
 });

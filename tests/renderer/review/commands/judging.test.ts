@@ -55,10 +55,10 @@ describe('a severity key', () => {
     failing.moveTo('depth', 2);
     await failing.run('prefer');
     expect(failing.context.typing.keep(new KeyPress('s'))).toBe(true);
-    expect(statusState.getState().held).toMatch(/Not put in: “s”/);
+    expect(statusState.getState().held).toMatch(/Not entered: “s”/);
     expect(failing.context.typing.keep(new KeyPress('Escape'))).toBe(true);
     expect(failing.context.typing.keep(new KeyPress('s'))).toBe(false);
-    expect(statusState.getState()).toMatchObject({ held: '', notice: 'Not put in: “s”' });
+    expect(statusState.getState()).toMatchObject({ held: '', notice: 'Not entered: “s”' });
   });
 
   it('is refused while the clip can’t play, and while the cell is of another clip', async () => {

@@ -98,7 +98,7 @@ describe('suggestions', () => {
     playhead.setState({ settled: false });
     await bench.run('acceptSuggestion');
     expect(bench.rackside.askedFor('suggestions.accept')).toEqual([]);
-    expect(statusState.getState().done).toMatch(/Accept it once more/);
+    expect(statusState.getState().done).toMatch(/Accept it again/);
     arrive(bench);
     await bench.run('acceptSuggestion');
     expect(bench.rackside.askedFor('suggestions.accept')).toEqual([{ clipId: 'c1', suggestionId: 'one', change: {} }]);
