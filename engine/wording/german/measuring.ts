@@ -66,6 +66,6 @@ export const measuring = {
   everyPause: `${every}: Pause ${where} von ${fromTo}; ${asked}.`,
   everyHold: `${every}: ${fromTo} gehalten; ${asked}.`,
   everyPath: `${every} weicht höchstens ${about}{value} cm{within, plural, =0 {} other { ± {within} cm}} von der erwarteten Linie ab; bis {limit} cm ist in Ordnung.`,
-  everyDepth: `${every} bringt die Hüftfalte unter die Oberkante des Knies{least, plural, =0 {} other {, {reps, plural, one {} other {mindestens }}${about}{least} cm ± {within} cm tiefer}}.`,
+  everyDepth: `${every} bringt die Hüftfalte {least, plural, =0 {} other {{reps, plural, one {} other {mindestens }}${about}{least} cm ± {within} cm }}unter die Oberkante des Knies.`,
   everyHead: `${every}: Der Kopf ändert seinen Winkel zum Rumpf um höchstens {most, plural, =0 {{limit}°} other {${about}{most}° ± {within}°; bis {limit}° ist in Ordnung}}.`,
 } as const satisfies Readonly<Record<MeasuringMessageId, string>>;

@@ -92,12 +92,12 @@ describe('praise', () => {
     [
       { id: 'everyDepth', values: depth },
       'The rep brings the hip crease below the top of the knee, by 5 cm ± 2 cm.',
-      'Die Wiederholung bringt die Hüftfalte unter die Oberkante des Knies, 5 cm ± 2 cm tiefer.',
+      'Die Wiederholung bringt die Hüftfalte 5 cm ± 2 cm unter die Oberkante des Knies.',
     ],
     [
       { id: 'everyDepth', values: { ...depth, reps: 3, about: 'yes' } },
       'Every rep brings the hip crease below the top of the knee, by at least about 5 cm ± 2 cm.',
-      'Jede Wiederholung bringt die Hüftfalte unter die Oberkante des Knies, mindestens etwa 5 cm ± 2 cm tiefer.',
+      'Jede Wiederholung bringt die Hüftfalte mindestens etwa 5 cm ± 2 cm unter die Oberkante des Knies.',
     ],
     [
       { id: 'everyHead', values: head },
