@@ -27,7 +27,7 @@ export function SessionCautions({ review, catalogue, shown }: SessionCautionsPro
         </summary>
         {groups.map(({ reason, cautions }) => (
           <section key={reason}>
-            <h3>{reason === 'pain' ? sayCautions('painNote', { note }) : sayCautions(reason)}</h3>
+            <h2>{reason === 'pain' ? sayCautions('painNote', { note }) : sayCautions(reason)}</h2>
             {cautions.map((caution) => (
               <p key={caution.id}>{caution.text}</p>
             ))}

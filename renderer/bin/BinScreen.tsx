@@ -40,17 +40,23 @@ export function BinScreen() {
       <main className="list-screen">
         {items?.length === 0 && <p className="empty">{sayArranging('binEmpty')}</p>}
         {items !== null && items.length > 0 && (
-          <table className="session-table">
+          <table className="session-table bin-table">
             <thead>
               <tr>
-                <th scope="col">
+                <th scope="col" className="posters-column">
                   <span className="visually-hidden">{sayArranging('pictures')}</span>
                 </th>
-                <th scope="col">{sayArranging('what')}</th>
+                <th scope="col" className="what-column">
+                  {sayArranging('what')}
+                </th>
                 <th scope="col">{sayArranging('from')}</th>
-                <th scope="col">{sayArranging('removed')}</th>
-                <th scope="col">{sayArranging('left')}</th>
-                <th scope="col">
+                <th scope="col" className="removed-column">
+                  {sayArranging('removed')}
+                </th>
+                <th scope="col" className="left-column">
+                  {sayArranging('left')}
+                </th>
+                <th scope="col" className="acts-column">
                   <span className="visually-hidden">{sayArranging('bringBack')}</span>
                 </th>
               </tr>

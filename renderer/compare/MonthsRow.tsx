@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import { clipAddress } from '../../electron/contract/addresses.ts';
+import { clipAddress, posterAddress } from '../../electron/contract/addresses.ts';
 import { day } from '../base/figures.ts';
 import { createStillPainter } from '../player/stillPicture.ts';
 import { clipTimes } from '../player/videoLike.ts';
@@ -51,7 +51,7 @@ export function MonthsRow({ clips, left, rightId, frame, onChoose }: MonthsRowPr
 
 type SmallPictureProps = { readonly clip: AlikeClip; readonly left: Side; readonly frame: number };
 
-/** One clip, decoded at the phase of the left one. */
+/** One clip, decoded at the phase of the left one; as it was filmed where it has no reps to tell a phase by. */
 function SmallPicture({ clip, left, frame }: SmallPictureProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const [side, setSide] = useState<Side | null>(null);
@@ -76,5 +76,10 @@ function SmallPicture({ clip, left, frame }: SmallPictureProps) {
     void painter.current?.draw(clipTimes(side.tables.playback).seekSeconds(at));
     canvas.current?.setAttribute('data-frame', String(at));
   }, [side, left, frame]);
-  return <canvas ref={canvas} className="months-picture" aria-hidden="true" />;
+  return (
+    <>
+      <canvas ref={canvas} className="months-picture" aria-hidden="true" hidden={side === null} />
+      {side === null && <img className="months-picture" src={posterAddress(clip.clipId)} alt="" draggable={false} />}
+    </>
+  );
 }

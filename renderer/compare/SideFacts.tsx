@@ -2,12 +2,24 @@ import type { Fault } from '../../engine/exercises/exercise.ts';
 import type { Measured } from '../../engine/motion/measurement.ts';
 import type { Flag } from '../../engine/review/review.ts';
 import { frameStartUs } from '../../engine/time/frames.ts';
-import { clock, day, loadWords, plain } from '../base/figures.ts';
+import { clock, day, loadWords } from '../base/figures.ts';
+import {
+  aboutCentimetres,
+  aboutMetresPerSecond,
+  type Figure,
+  figureWords,
+  inCentimetres,
+  inMetresPerSecond,
+  inSeconds,
+  inTens,
+} from '../base/measureWords.ts';
 import { Strokes } from '../base/Strokes.tsx';
 import { frameOfMoment } from '../player/repFrames.ts';
 import { catalogueState } from '../state/catalogueState.ts';
 import { sayCompare } from '../words/sayCompare.ts';
 import { flagsOfRep, type Side } from './side.ts';
+
+type Write = (measured: Measured) => Figure;
 
 /** When it was, what was lifted, and which rep is shown. */
 export function Caption({ side }: { readonly side: Side }) {
@@ -23,22 +35,22 @@ export function Caption({ side }: { readonly side: Side }) {
   return <p className="compare-caption">{parts.join(' · ')}</p>;
 }
 
-const within = ({ value, plusMinus }: Measured, scale = 1): string =>
-  sayCompare('within', { value: plain(value * scale), plusMinus: plain(plusMinus * scale) });
-
-/** What was measured of the rep, each with its ±. */
+/** What was measured of the rep, each with its ±, as the table of measures writes it. */
 export function RepMeasures({ side: { measurement, rep } }: { readonly side: Side }) {
   const measured = measurement?.reps.find(({ index }) => index === rep);
   if (measured === undefined) return <p className="soft">{sayCompare('notMeasured')}</p>;
-  const facts: readonly (readonly [string, string])[] = [
-    ...(measured.romM === null ? [] : [[sayCompare('range'), `${within(measured.romM, 100)} cm`] as const]),
-    ...(measured.meanConcentricMps === null
-      ? []
-      : [[sayCompare('meanSpeed'), `${within(measured.meanConcentricMps)} m/s`] as const]),
-    ...(measured.durationsS.eccentric === null
-      ? []
-      : [[sayCompare('eccentric'), `${within(measured.durationsS.eccentric)} s`] as const]),
-    ...(measured.joints?.kneeDeg == null ? [] : [[sayCompare('knee'), `${within(measured.joints.kneeDeg)}°`] as const]),
+  const isAbout = measurement?.calibration?.from === 'body';
+  const fact = (
+    name: 'range' | 'meanSpeed' | 'eccentric' | 'knee',
+    value: Measured | null,
+    write: Write,
+    unit: string,
+  ) => (value === null ? [] : [[sayCompare(name), `${figureWords(write(value))}${unit}`] as const]);
+  const facts = [
+    ...fact('range', measured.romM, isAbout ? aboutCentimetres : inCentimetres, ' cm'),
+    ...fact('meanSpeed', measured.meanConcentricMps, isAbout ? aboutMetresPerSecond : inMetresPerSecond, ' m/s'),
+    ...fact('eccentric', measured.durationsS.eccentric, inSeconds, ' s'),
+    ...fact('knee', measured.joints?.kneeDeg ?? null, inTens, '°'),
   ];
   if (facts.length === 0) return <p className="soft">{sayCompare('notMeasured')}</p>;
   return (

@@ -90,7 +90,7 @@ function SessionRow({ row, picked, onToggle }: SessionRowProps) {
             onChange={onToggle}
           />
         </td>
-        <th scope="row">
+        <th scope="row" className="name-cell">
           <button
             type="button"
             className="row-button"

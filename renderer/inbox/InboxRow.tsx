@@ -53,7 +53,7 @@ export const InboxRow = memo(function InboxRow(props: InboxRowProps) {
       <th scope="row" {...cell('file')}>
         <span className="inbox-film">
           {file.hasPoster ? (
-            <img src={arrivalAddress(id, 'poster')} alt="" loading="lazy" draggable={false} />
+            <img src={arrivalAddress(id, 'poster')} alt="" loading="lazy" decoding="async" draggable={false} />
           ) : (
             <span className="inbox-no-picture" />
           )}

@@ -1,7 +1,7 @@
 import { ArrowLeft, FilePlus2, FolderPlus, Inbox, PackageOpen } from 'lucide-react';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
-import type { InboxFile } from '../../electron/contract/inbox.ts';
+import type { InboxFile, InboxSession } from '../../electron/contract/inbox.ts';
 import { mutate } from '../bridge/mutate.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
 import { availabilityOf, runCommand } from '../commands/command.ts';
@@ -26,6 +26,7 @@ import { useInboxGrid } from './useInboxGrid.ts';
 import { WatchedFolder } from './WatchedFolder.tsx';
 
 const nothing: readonly InboxFile[] = [];
+const noSessions: readonly InboxSession[] = [];
 
 /** What came in and belongs to no session: each clip with a guess, to be corrected and brought in all at once. */
 export function InboxScreen() {
@@ -51,9 +52,10 @@ export function InboxScreen() {
     }),
     [],
   );
+  const sessions = inbox?.sessions ?? noSessions;
   const names = useMemo(
-    () => ({ trainees, sessions: inbox?.sessions ?? [], catalogue: catalogue ?? { exercises: [] } }),
-    [trainees, inbox, catalogue],
+    () => ({ trainees, sessions, catalogue: catalogue ?? { exercises: [] } }),
+    [trainees, sessions, catalogue],
   );
   useEffect(() => {
     void inboxState.getState().refresh();

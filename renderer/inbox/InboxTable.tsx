@@ -130,7 +130,7 @@ export function InboxTable({ files, names, use, onRemove }: InboxTableProps) {
     >
       <thead>
         <tr>
-          <th scope="col">
+          <th scope="col" className="tick-column">
             <input
               type="checkbox"
               aria-label={sayInbox('selectAll')}
@@ -141,17 +141,19 @@ export function InboxTable({ files, names, use, onRemove }: InboxTableProps) {
             />
           </th>
           <th scope="col">{sayInbox('file')}</th>
-          <th scope="col" className="end">
+          <th scope="col" className="end length-column">
             {sayInbox('length')}
           </th>
           {columns
             .filter((column) => column !== 'file')
             .map((column) => (
-              <th key={column} scope="col" className={column === 'load' ? 'end' : undefined}>
+              <th key={column} scope="col" className={column === 'load' ? 'end load-column' : `${column}-column`}>
                 {sayInbox(column)}
               </th>
             ))}
-          <th scope="col">{sayInbox('state')}</th>
+          <th scope="col" className="inbox-state-column">
+            {sayInbox('state')}
+          </th>
         </tr>
       </thead>
       <tbody>

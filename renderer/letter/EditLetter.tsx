@@ -40,7 +40,7 @@ export function EditLetter({ sessionId, letter }: { readonly sessionId: string; 
   return (
     <section className="edit-letter" aria-label={sayLetter('paragraphs')} ref={list} onKeyDown={onKeyDown}>
       {paragraphs.map((line) => {
-        if (line.kind === 'heading') return <h3 key={line.id}>{line.words}</h3>;
+        if (line.kind === 'heading') return <h2 key={line.id}>{line.words}</h2>;
         if (line.kind === 'fixed') return <FixedLine key={line.id} words={line.words} />;
         if (open === line.id) return <ParagraphForm key={line.id} letter={letter} sessionId={sessionId} line={line} />;
         return (
@@ -56,7 +56,7 @@ export function EditLetter({ sessionId, letter }: { readonly sessionId: string; 
       })}
       {leftOut.length > 0 && (
         <section className="edit-left-out" aria-label={sayLetter('leftOut')}>
-          <h3>{sayLetter('leftOut')}</h3>
+          <h2>{sayLetter('leftOut')}</h2>
           <p className="soft">{sayLetter('leftOutWords')}</p>
           {leftOut.map((line) => (
             <LeftOut key={line.id} sessionId={sessionId} line={line} />
@@ -65,7 +65,7 @@ export function EditLetter({ sessionId, letter }: { readonly sessionId: string; 
       )}
       {waiting.length > 0 && (
         <>
-          <h3>{sayLetter('waiting')}</h3>
+          <h2>{sayLetter('waiting')}</h2>
           <p className="soft">{sayLetter('waitingWords')}</p>
           {waiting.map((edit) => (
             <p key={edit.id} className="edit-line">

@@ -30,7 +30,7 @@ export function LetterQuestions({ sessionId, letter }: { readonly sessionId: str
     case 'phrases':
       return (
         <Dialog title={saySettings('phrases')} onClose={close} size="wide">
-          <div className="settings">{settings !== null && <PhraseSettings settings={settings} />}</div>
+          <div className="settings">{settings !== null && <PhraseSettings settings={settings} titled="unseen" />}</div>
         </Dialog>
       );
   }

@@ -21,9 +21,12 @@ export function ParagraphForm({ sessionId, letter, line }: ParagraphFormProps) {
   const draft = useLetterDraft(sessionId, line.id);
   const words = draft ?? line.words;
   const field = useRef<HTMLTextAreaElement>(null);
+  const form = useRef<HTMLFormElement>(null);
   const cursor = useRef<number | null>(null);
   const phrases = settingsState((state) => state.settings?.phrases ?? noPhrases);
   useEffect(() => () => void saveLetterDrafts(), []);
+  // With its buttons, not only as far as the field that has the focus.
+  useEffect(() => form.current?.scrollIntoView?.({ block: 'nearest' }), []);
   useEffect(() => void settingsState.getState().refresh(), []);
   useLayoutEffect(() => {
     if (cursor.current === null) return;
@@ -50,6 +53,7 @@ export function ParagraphForm({ sessionId, letter, line }: ParagraphFormProps) {
   };
   return (
     <form
+      ref={form}
       className="edit-form"
       onSubmit={(event) => {
         event.preventDefault();

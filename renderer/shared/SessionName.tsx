@@ -6,11 +6,24 @@ import { sayDesk } from '../words/sayDesk.ts';
 export function SessionName({ session }: { readonly session: SessionSummary }) {
   const isMine = useIsMine();
   const { traineeName, title } = session;
-  if (isMine(session)) return <span className="cut">{title === '' ? sayDesk('mySession') : title}</span>;
+  if (isMine(session)) {
+    const name = title === '' ? sayDesk('mySession') : title;
+    return (
+      <span className="cut" title={name}>
+        {name}
+      </span>
+    );
+  }
   return (
     <>
-      <span className="cut">{traineeName}</span>
-      {title !== '' && <span className="soft cut">{title}</span>}
+      <span className="cut" title={traineeName}>
+        {traineeName}
+      </span>
+      {title !== '' && (
+        <span className="soft cut" title={title}>
+          {title}
+        </span>
+      )}
     </>
   );
 }

@@ -1,6 +1,7 @@
 import { create } from 'zustand';
 import type { Result } from '../../electron/contract/requests.ts';
 import { read } from '../bridge/read.ts';
+import { keptWhereSame } from './keptWhereSame.ts';
 import { oneReadAtATime } from './oneReadAtATime.ts';
 
 type InboxState = {
@@ -22,6 +23,14 @@ export const inboxState = create<InboxState>()((set) => ({
   }),
   refresh: oneReadAtATime(async () => {
     const inbox = await read('inbox.get', {});
-    if (inbox !== null) set({ inbox, count: inbox.files.length + inbox.more });
+    if (inbox === null) return;
+    set(({ inbox: before }) => ({
+      inbox: {
+        ...inbox,
+        files: keptWhereSame(before?.files ?? [], inbox.files, ({ arrivalId }) => arrivalId),
+        sessions: keptWhereSame(before?.sessions ?? [], inbox.sessions, ({ id }) => id),
+      },
+      count: inbox.files.length + inbox.more,
+    }));
   }),
 }));

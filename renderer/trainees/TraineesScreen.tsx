@@ -58,13 +58,17 @@ type TraineeTableProps = {
 
 function TraineeTable({ trainees, onEdit }: TraineeTableProps) {
   return (
-    <table className="session-table">
+    <table className="session-table trainees-table">
       <thead>
         <tr>
-          <th scope="col">{sayTrainee('name')}</th>
-          <th scope="col">{sayTrainee('details')}</th>
+          <th scope="col" className="name-column">
+            {sayTrainee('name')}
+          </th>
+          <th scope="col" className="details-column">
+            {sayTrainee('details')}
+          </th>
           <th scope="col">{sayTrainee('notes')}</th>
-          <th scope="col">
+          <th scope="col" className="acts-column">
             <span className="visually-hidden">{sayTrainee('acts')}</span>
           </th>
         </tr>

@@ -1,10 +1,10 @@
 import { type KeyboardEvent, useRef, useState } from 'react';
 import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
 import type { MeasuresMessageId } from '../../../engine/wording/english/desk/measures.ts';
+import { decimal, figureWords, inPercent } from '../../base/measureWords.ts';
 import { sayMeasures } from '../../words/sayMeasures.ts';
 import { goToSeconds } from '../commands/measuring.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import { decimal, figureWords, inPercent } from '../model/measureWords.ts';
 import { cellsOfRep, type MeasureCell, type MeasureColumn, measureColumns } from './repCells.ts';
 import type { TempoToMeet } from './tempoTarget.ts';
 

@@ -8,6 +8,7 @@ import type { Clip, Entry } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { sayFollowedToCoach } from '../../../engine/wording/sayFollowed.ts';
 import { sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
+import { decimal } from '../../base/measureWords.ts';
 import { JobRow } from '../../shared/JobRow.tsx';
 import { measuresState } from '../../state/clipState.ts';
 import { jobsState } from '../../state/jobsState.ts';
@@ -23,7 +24,6 @@ import {
 } from '../commands/measuring.ts';
 import { ReviewButton, useReview } from '../commands/ReviewDeskProvider.tsx';
 import { setUp } from '../commands/settingUp.ts';
-import { decimal } from '../model/measureWords.ts';
 import { secondsOfFrame } from '../model/moments.ts';
 import { usePlayhead } from '../state/playerState.ts';
 import { MeasureTable } from './MeasureTable.tsx';

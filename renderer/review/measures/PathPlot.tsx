@@ -2,8 +2,8 @@ import { ticks } from 'd3-array';
 import { Fragment, useId, useMemo } from 'react';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
+import { decimal, figureWords, inCentimetres } from '../../base/measureWords.ts';
 import { sayMeasures } from '../../words/sayMeasures.ts';
-import { decimal, figureWords, inCentimetres } from '../model/measureWords.ts';
 import { gappedPath } from '../model/pictureGeometry.ts';
 import {
   expectedLines,

@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import type { PhaseName, RepMeasurement } from '../../../engine/motion/measurement.ts';
+import { decimal, figureWords, inSeconds, phaseNames } from '../../base/measureWords.ts';
 import { sayMeasures } from '../../words/sayMeasures.ts';
-import { decimal, figureWords, inSeconds, phaseNames } from '../model/measureWords.ts';
 import { outsideS, type TempoBand, type TempoToMeet } from './tempoTarget.ts';
 
 type TempoBarsProps = {

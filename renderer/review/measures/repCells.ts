@@ -9,8 +9,6 @@ import type {
 import { criterionName } from '../../../engine/sheet/flagRows.ts';
 import type { MeasuresMessageId } from '../../../engine/wording/english/desk/measures.ts';
 import { sayUnseenToCoach } from '../../../engine/wording/sayMeasuring.ts';
-import { deskLanguage } from '../../words/deskLanguage.ts';
-import { sayMeasures } from '../../words/sayMeasures.ts';
 import {
   aboutCentimetres,
   aboutMetresPerSecond,
@@ -21,7 +19,9 @@ import {
   inSeconds,
   inTens,
   phaseNames,
-} from '../model/measureWords.ts';
+} from '../../base/measureWords.ts';
+import { deskLanguage } from '../../words/deskLanguage.ts';
+import { sayMeasures } from '../../words/sayMeasures.ts';
 import { type TempoToMeet, tempoWords } from './tempoTarget.ts';
 
 /** One measure of a rep as the table shows it, with its moment in media seconds. */

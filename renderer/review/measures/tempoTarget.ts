@@ -3,8 +3,8 @@ import type { Measured, PhaseName, RepMeasurement } from '../../../engine/motion
 import { type AskedPhase, askedTempo } from '../../../engine/motion/suggest/askedTempo.ts';
 import { type Plan, tempoOfPlan } from '../../../engine/review/plan.ts';
 import { parseTempo } from '../../../engine/time/tempo.ts';
+import { decimal, phaseNames, phaseWords } from '../../base/measureWords.ts';
 import { sayMeasures } from '../../words/sayMeasures.ts';
-import { decimal, phaseNames, phaseWords } from '../model/measureWords.ts';
 
 /** The target time from and to, in lifting seconds, and what still passes; null = no target. */
 export type TempoBand = {

@@ -6,8 +6,13 @@ import { Field } from '../../base/fields.tsx';
 import { saySettings } from '../../words/saySettings.ts';
 import { changeSetting, SettingsPart } from './SettingsPart.tsx';
 
+type PhraseSettingsProps = {
+  readonly settings: Pick<Settings, 'phrases'>;
+  readonly titled?: 'visibly' | 'unseen';
+};
+
 /** The coach's own phrases; each change is kept when its field is left. */
-export function PhraseSettings({ settings: { phrases } }: { readonly settings: Pick<Settings, 'phrases'> }) {
+export function PhraseSettings({ settings: { phrases }, titled = 'visibly' }: PhraseSettingsProps) {
   const keep = (changed: readonly Phrase[]): void => changeSetting({ phrases: [...changed] });
   const change = (next: Phrase): void =>
     keep(
@@ -19,7 +24,7 @@ export function PhraseSettings({ settings: { phrases } }: { readonly settings: P
     );
   const free = phraseKeys.find((key) => phrases.every((one) => one.key !== key)) ?? null;
   return (
-    <SettingsPart title={saySettings('phrases')}>
+    <SettingsPart title={saySettings('phrases')} titled={titled}>
       <p className="soft">
         {saySettings('phrasesWords', { nameMark: phrasePlace('name'), exerciseMark: phrasePlace('exercise') })}
       </p>

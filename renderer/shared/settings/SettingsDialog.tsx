@@ -25,9 +25,11 @@ export function SettingsDialog({ onClose }: { readonly onClose: () => void }) {
           </>
         )}
         <SettingsPart title={saySettings('desk')}>
-          <LanguageField named="visibly" />
-          <ThemeField named="visibly" />
-          <PaperField />
+          <div className="desk-preferences">
+            <LanguageField named="visibly" />
+            <ThemeField named="visibly" />
+            <PaperField />
+          </div>
         </SettingsPart>
       </div>
     </Dialog>

@@ -22,7 +22,6 @@ export const compare = {
   speed: 'Speed',
   times: '{speed} ×',
   rep: 'rep {rep}',
-  within: '{value} ± {plusMinus}',
   range: 'Range',
   meanSpeed: 'Mean speed',
   eccentric: 'Eccentric',

@@ -25,7 +25,6 @@ export const compare: Readonly<Record<CompareMessageId, string>> = {
   speed: 'Geschwindigkeit',
   times: '{speed} ×',
   rep: 'Wiederholung {rep}',
-  within: '{value} ± {plusMinus}',
   range: 'Bewegungsumfang',
   meanSpeed: 'Mittlere Geschwindigkeit',
   eccentric: 'Exzentrik',

@@ -1,7 +1,7 @@
-import { type Language, localeOf } from '../../../engine/language/language.ts';
-import type { DepthOutcome, Measured, PhaseName } from '../../../engine/motion/measurement.ts';
-import { deskLanguage } from '../../words/deskLanguage.ts';
-import { sayMeasures } from '../../words/sayMeasures.ts';
+import { type Language, localeOf } from '../../engine/language/language.ts';
+import type { DepthOutcome, Measured, PhaseName } from '../../engine/motion/measurement.ts';
+import { deskLanguage } from '../words/deskLanguage.ts';
+import { sayMeasures } from '../words/sayMeasures.ts';
 
 /** The phases in the order in which a tempo is written. */
 export const phaseNames: readonly PhaseName[] = ['eccentric', 'pauseStretched', 'concentric', 'pauseShortened'];

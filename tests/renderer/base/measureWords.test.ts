@@ -7,8 +7,8 @@ import {
   inCentimetres,
   inSeconds,
   inTens,
-} from '../../../../renderer/review/model/measureWords.ts';
-import { deskLanguage } from '../../../../renderer/words/deskLanguage.ts';
+} from '../../../renderer/base/measureWords.ts';
+import { deskLanguage } from '../../../renderer/words/deskLanguage.ts';
 
 it('writes a real minus, and none before a zero', () => {
   expect(decimal(-1.25, 1)).toBe('−1.3');
