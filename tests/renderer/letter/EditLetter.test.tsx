@@ -227,7 +227,7 @@ describe('the commands of a paragraph', () => {
     fakeRackside({});
     letterDesk.setState({ at: 'greeting' });
     runCommand(leaveOutParagraph, context);
-    expect(statusState.getState().notice).toMatch(/^Edit the letter first/);
+    expect(statusState.getState().notice).toMatch(/^Start editing the letter first/);
   });
 });
 
