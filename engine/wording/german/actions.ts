@@ -31,7 +31,7 @@ export const actions = {
   clipChanged: 'Clip geändert: {clip}',
   clipFramed:
     '{how, select, turned {Gedreht} mirrored {Gespiegelt} crop {Zugeschnitten} brightness {Helligkeit geändert} other {Bild geändert}}: {clip}',
-  clipTrimmed: '{how, select, whole {Ganze Aufnahme} other {Gekürzt}}: {clip}',
+  clipTrimmed: '{how, select, whole {Kürzung aufgehoben} other {Gekürzt}}: {clip}',
   clipSplit: 'In {count} Clips geteilt: {clip}',
   clipRemoved: 'Clip entfernt: {clip}',
   camerasPaired: 'Zwei Kameras gekoppelt: {lead} und {clip}',

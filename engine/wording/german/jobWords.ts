@@ -25,6 +25,6 @@ export const jobWords = {
   original: `${of}Original`,
   documents: 'Dokumente',
   finishing: 'Abschluss',
-  narratedFilmOf: 'Film mit Audiokommentar: {clip}',
-  narratedFilm: `${of}Film mit Audiokommentar`,
+  narratedFilmOf: 'Video mit Audiokommentar: {clip}',
+  narratedFilm: `${of}Video mit Audiokommentar`,
 } as const satisfies Readonly<Record<keyof typeof english, string>>;

@@ -72,6 +72,6 @@ export const commandButtons: Readonly<Record<CommandButtonId, string>> = {
   recordNarration: 'Aufnehmen',
   stopNarration: 'Stopp',
   listenToNarration: 'Anhören',
-  saveNarration: 'Als Film speichern',
+  saveNarration: 'Als Video speichern',
   deleteNarration: 'Löschen',
 };

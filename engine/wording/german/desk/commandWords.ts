@@ -137,6 +137,6 @@ export const commandWords: Readonly<Record<CommandId, string>> = {
   recordNarration: 'Stimme Mikrofon starten Pause fortsetzen',
   stopNarration: 'stoppen Stimme Ende',
   listenToNarration: 'abspielen hören Stimme',
-  saveNarration: 'exportieren Video MP4 Stimme',
+  saveNarration: 'exportieren Film MP4 Stimme',
   deleteNarration: 'tilgen verwerfen Stimme Aufnahme Ton',
 };

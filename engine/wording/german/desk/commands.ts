@@ -137,6 +137,6 @@ export const commands: Readonly<Record<CommandId, string>> = {
   recordNarration: 'Aufnehmen, anhalten, weitersprechen',
   stopNarration: 'Aufnahme oder Wiedergabe beenden',
   listenToNarration: 'Audiokommentar anhören',
-  saveNarration: 'Audiokommentar als Film speichern',
+  saveNarration: 'Audiokommentar als Video speichern',
   deleteNarration: 'Audiokommentar endgültig entfernen',
 };

@@ -43,7 +43,7 @@ export const handover: Readonly<Record<HandoverMessageId, string>> = {
   soundKept: 'behalten',
   soundDropped: 'weglassen',
   loops: 'Jede Wiederholung mit Bemerkung als kurze Schleife',
-  narrated: 'Audiokommentare als Filme, mit {voice, select, self {meiner Stimme} other {deiner Stimme}}',
+  narrated: 'Audiokommentare als Videos, mit {voice, select, self {meiner Stimme} other {deiner Stimme}}',
   originals: 'Originalclip beilegen',
 
   privacy: 'Privatsphäre',

@@ -52,7 +52,7 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
   noGrade: 'Noch gibt es keine Note zum Übergeben: Beurteile erst mehr von der Wertungskarte.',
   nothingReady: 'Kein Clip ist bereit: Wähl erst aus, was noch fehlt.',
   nothingAtHand: 'Es ist keine Einheit gewählt: Geh erst in ihre Zeile.',
-  noOtherEntry: 'In der Einheit steht kein zweiter Eintrag dieser Übung.',
+  noOtherEntry: 'Diese Übung steht nur einmal in der Einheit.',
   firstOfExercise: 'Das ist der erste Clip der Übung.',
   lastOfExercise: 'Das ist der letzte Clip der Übung.',
   firstExercise: 'Das ist die erste Übung der Einheit.',

@@ -47,11 +47,11 @@ export const judging = {
   clicksFull: '„{clip}“ hat schon {most} Klicks, es kam keiner dazu. Entferne erst die früheren.',
   nothingToFrame:
     'Das Video von „{clip}“ ist nicht in der Bibliothek, es gibt nichts zu drehen oder zu kürzen. Importier erst den Clip.',
-  cropOutside: 'Der Ausschnitt reicht über das Bild hinaus; es wurde nichts geändert.',
+  cropOutside: 'Der Ausschnitt reicht über das Bild hinaus; es wurde nichts geändert. Zieh ihn innerhalb des Bildes.',
   frameOutsideSection:
     'Bild {frame} liegt außerhalb des Abschnitts, den „{clip}“ zeigt; es wurde nichts markiert. Wähl eine Stelle innerhalb des Abschnitts.',
   sectionEndsEarly:
-    'Der Abschnitt würde enden, bevor er beginnt; der Clip wurde nicht gekürzt. Setz das Ende weiter hinten.',
+    'Der Abschnitt würde enden, bevor er beginnt; der Clip wurde nicht gekürzt. Setz das Ende weiter nach hinten oder den Beginn weiter nach vorn.',
   judgedOutside:
     'Außerhalb des Abschnitts liegen Bemerkungen oder Haken; „{clip}“ wurde nicht gekürzt. Verschieb oder entferne sie erst.',
   narratedAsItIs:

@@ -69,7 +69,7 @@ export const media = {
   nothingRecorded:
     'Zu „{clip}“ wurde nichts aufgenommen, es gibt nichts zu behalten. Prüf das Mikrofon und nimm noch einmal auf.',
   notNarrated:
-    'Zu „{clip}“ gibt es keinen Audiokommentar in der Bibliothek, es entstand kein Film. Nimm erst einen auf.',
+    'Zu „{clip}“ gibt es keinen Audiokommentar in der Bibliothek, es entstand kein Video. Nimm erst einen auf.',
   narrationGone: 'Diesen Audiokommentar gibt es in der Bibliothek nicht mehr. Es wurde nichts geändert.',
   narrationKept: 'Dieser Audiokommentar ist fertig, es kam nichts hinzu. Lösch ihn, um einen neuen aufzunehmen.',
 } as const satisfies Readonly<Record<keyof typeof english, string>>;

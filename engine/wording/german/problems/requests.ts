@@ -6,7 +6,7 @@ export const requests = {
   diskFull:
     'Der Datenträger mit {place, select, folder {„{folder}“} other {der Bibliothek}} ist voll, deshalb wurde nichts gespeichert. Schaff Platz und versuch es noch einmal.',
   diskRefused:
-    '{why, select, readOnly {{place, select, folder {„{folder}“} other {Der Ordner der Bibliothek}} ist schreibgeschützt} noPermission {Für {place, select, folder {„{folder}“} other {den Ordner der Bibliothek}} fehlt die Berechtigung} other {Der Datenträger mit {place, select, folder {„{folder}“} other {der Bibliothek}} ließ sich nicht lesen oder beschreiben}}, deshalb ist nichts passiert. Prüf den Datenträger und die Rechte am Ordner und versuch es noch einmal.',
+    '{why, select, readOnly {{place, select, folder {„{folder}“} other {Der Ordner der Bibliothek}} ist schreibgeschützt, deshalb ist nichts passiert. Heb den Schreibschutz auf} noPermission {Für {place, select, folder {„{folder}“} other {den Ordner der Bibliothek}} fehlt Rackside die Berechtigung, deshalb ist nichts passiert. Erlaub den Zugriff} other {Der Datenträger mit {place, select, folder {„{folder}“} other {der Bibliothek}} ließ sich nicht lesen oder beschreiben, deshalb ist nichts passiert. Prüf ihn}} und versuch es noch einmal.',
   cancelled: 'Abgebrochen. Es bleibt nichts Unvollständiges zurück.',
   unknownRequest: 'Rackside kennt diese Anfrage nicht. Es wurde nichts geändert.',
   refusedRequest:

@@ -51,9 +51,9 @@ export const sessions = {
     'Eine Zweitbewertung behält die Clips und den Athleten ihrer ersten Einheit. Es wurde nichts verschoben.',
   mergeElsewhere:
     'Die beiden Übungen stehen in verschiedenen Einheiten und wurden nicht zusammengelegt. Verschieb erst eine in die Einheit der anderen.',
-  mergeOtherExercise: 'Das sind nicht zwei Einträge derselben Übung, sie wurden nicht zusammengelegt.',
+  mergeOtherExercise: 'Zusammenlegen lassen sich nur zwei Einträge derselben Übung. Es wurde nichts geändert.',
   mergeOtherDay:
-    'Das sind nicht zwei Einheiten desselben Athleten und Tages, sie wurden nicht zusammengelegt. Ändere erst das Datum.',
+    'Zusammenlegen lassen sich nur zwei Einheiten desselben Athleten vom selben Tag, es wurde nichts geändert. Ändere erst das Datum.',
   notesTooLongToMerge:
     'Die Notizen beider Einheiten sind zusammen zu lang, die Einheiten wurden nicht zusammengelegt. Kürze erst die Notizen der einen.',
 } as const satisfies Readonly<Record<keyof typeof english, string>>;
