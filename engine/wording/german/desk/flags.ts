@@ -51,6 +51,6 @@ export const flags: Readonly<Record<FlagsMessageId, string>> = {
   momentOf: 'Zeit dieser Bemerkung',
   momentHint: 'Minuten und Sekunden (0:07,133) oder die Nummer eines Bildes',
   outside:
-    '„{typed}“ ist keine Stelle dieses Clips, die Bemerkung bleibt, wo sie ist. Er reicht von {first} bis {last}, seine Bilder von 0 bis {lastFrame}.',
+    '„{typed}“ ist keine Stelle dieses Clips, die Bemerkung bleibt, wo sie ist. Der Clip reicht von {first} bis {last}, seine Bilder von 0 bis {lastFrame}.',
   here: 'Hierher',
 };

@@ -26,7 +26,7 @@ export const narration: Readonly<Record<NarrationMessageId, string>> = {
   noMicrophone:
     'Es ließ sich kein Mikrofon nutzen, deshalb wurde nichts aufgenommen; schließ eins an, erlaub den Zugriff in den Systemeinstellungen und versuch es noch einmal.',
   notHeard:
-    'Die Aufnahme ließ sich nicht abspielen; der Clip und seine Bemerkungen sind, wie sie waren. Versuch es noch einmal oder lösch sie und nimm neu auf.',
+    'Die Aufnahme ließ sich nicht abspielen; der Clip und seine Bemerkungen sind, wie sie waren. Versuch es noch einmal oder lösch die Aufnahme und nimm eine neue auf.',
   filmName: '{clip} mit Audiokommentar',
   filmBegun: 'Das Video entsteht; siehe Aufträge.',
 };
