@@ -11,7 +11,7 @@ it('ends whenever it is stopped, without taking the process along, and opens no 
   const clip = path.join(temporaryFolder(), 'short.mp4');
   await ffmpeg('-i', squatFile, '-frames:v', '16', '-c:v', 'libx264', '-an', clip);
   const script = path.join(import.meta.dirname, '../../faults/lookUntil.ts');
-  for (const share of [0, 0.1, 0.2, 0.4, 0.6, 0.8, 1, 2]) {
+  for (const share of [0, 0.3, 0.7, 2]) {
     // Rejects when the process ends by anything but itself.
     const { stdout } = await run(process.execPath, [script, clip, String(share)]);
     expect(stdout).toBe('');
