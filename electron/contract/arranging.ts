@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { act, read } from './kinds.ts';
-import { id, isoDate, none } from './shapes.ts';
+import { id, keptDate, none } from './shapes.ts';
 
 /** In front of which of its new neighbours something comes; null = behind all of them. */
 const before = v.optional(v.nullable(id), null);
@@ -8,7 +8,7 @@ const before = v.optional(v.nullable(id), null);
 const placeSchema = v.strictObject({
   sessionId: id,
   title: v.string(),
-  date: isoDate,
+  date: keptDate,
   entries: v.array(v.strictObject({ entryId: id, exercise: v.string() })),
 });
 /** A session that clips can be moved into, with its exercises. */

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { messageSchema } from '../../engine/message/message.ts';
 import type { Flag } from '../../engine/review/review.ts';
 import { act, read } from './kinds.ts';
-import { engineType, id, isoDate, isoTime, none } from './shapes.ts';
+import { engineType, id, isoTime, keptDate, none } from './shapes.ts';
 
 const kind = v.picklist(['session', 'entry', 'clip']);
 
@@ -15,7 +15,7 @@ export const binItemSchema = v.strictObject({
   daysLeft: v.number(),
   traineeName: v.string(),
   title: v.string(),
-  date: isoDate,
+  date: keptDate,
   /** Null for a session. */
   exercise: v.nullable(v.string()),
   /** Null for all but a clip. */

@@ -4,7 +4,7 @@ import { brightnessSchema, cropSchema, turns } from '../../engine/framing/framin
 import { messageSchema } from '../../engine/message/message.ts';
 import { frameTableSchema } from '../../engine/time/frameTable.ts';
 import { act, host, read } from './kinds.ts';
-import { filePath, frame, id, isoDate, name, none } from './shapes.ts';
+import { filePath, frame, id, keptDate, name, none } from './shapes.ts';
 
 /** What the player needs to know of a clip, beside the review. */
 export const clipMediaSchema = v.strictObject({
@@ -88,7 +88,7 @@ export const clipRequests = {
   'clips.alike': read({
     params: v.strictObject({ clipId: id }),
     result: v.array(
-      v.strictObject({ clipId: id, sessionId: id, date: isoDate, name: v.string(), exercise: v.string() }),
+      v.strictObject({ clipId: id, sessionId: id, date: keptDate, name: v.string(), exercise: v.string() }),
     ),
   }),
   /** Where a clip, a picture of it, or what was said over it lies on disk; asked by the media protocol. */

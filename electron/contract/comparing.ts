@@ -4,7 +4,7 @@ import type { Caution } from '../../engine/exercises/catalogue.ts';
 import { languageSchema } from '../../engine/language/language.ts';
 import type { FaultChange } from '../../engine/progress/faultChanges.ts';
 import { act, read } from './kinds.ts';
-import { engineType, id, isoDate, name } from './shapes.ts';
+import { engineType, id, keptDate, name } from './shapes.ts';
 
 const agreement = v.strictObject({
   agreement: engineType<ReviewAgreement>(),
@@ -16,7 +16,7 @@ const agreement = v.strictObject({
 /** One session as a point of a trainee's history. */
 export const historyPointSchema = v.strictObject({
   sessionId: id,
-  date: isoDate,
+  date: keptDate,
   title: v.string(),
   /** Letter and score of the session's grade; null without one. */
   grade: v.nullable(v.strictObject({ mark: v.string(), score: v.number() })),
@@ -68,7 +68,7 @@ export const comparingRequests = {
       v.strictObject({
         clipId: id,
         sessionId: id,
-        date: isoDate,
+        date: keptDate,
         exercise: v.string(),
         loadKg: v.number(),
         /** Mean concentric speed of the set's fastest rep, in metres a second. */

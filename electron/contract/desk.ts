@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { sessionStates } from '../../engine/night/sessionState.ts';
 import { read } from './kinds.ts';
-import { id, isoDate, none, pageParams } from './shapes.ts';
+import { id, keptDate, none, pageParams } from './shapes.ts';
 import { namedTraineeSchema } from './trainees.ts';
 
 export const sessionSummarySchema = v.strictObject({
@@ -9,7 +9,7 @@ export const sessionSummarySchema = v.strictObject({
   traineeId: id,
   traineeName: v.string(),
   title: v.string(),
-  date: isoDate,
+  date: keptDate,
   /** Exercise ids in order. */
   exercises: v.array(v.string()),
   clips: v.number(),

@@ -10,7 +10,7 @@ import {
 import { viewSchema } from '../../engine/exercises/exercise.ts';
 import { messageSchema } from '../../engine/message/message.ts';
 import { act, host, read } from './kinds.ts';
-import { filePath, id, isoDate, isoTime, name, none } from './shapes.ts';
+import { filePath, id, isoDate, isoTime, keptDate, name, none } from './shapes.ts';
 
 const ownerSchema = v.variant('kind', [
   v.strictObject({ kind: v.literal('known'), traineeId: id }),
@@ -23,7 +23,7 @@ const guess = <T extends v.GenericSchema, const B extends readonly [string, ...s
 /** Where a file of the inbox would go, each part with what it rests on; null = nothing is known. */
 export const placementSchema = v.strictObject({
   trainee: guess(ownerSchema, traineeBases),
-  session: guess(v.strictObject({ id: v.nullable(id), date: isoDate }), sessionBases),
+  session: guess(v.strictObject({ id: v.nullable(id), date: keptDate }), sessionBases),
   exercise: guess(v.string(), exerciseBases),
   view: guess(v.nullable(viewSchema), viewBases),
   loadKg: guess(v.nullable(v.number()), loadBases),
@@ -46,7 +46,7 @@ const inboxFileSchema = v.strictObject({
   hasPoster: v.boolean(),
   filmstripPictures: v.number(),
   /** Where the library has the same film already. */
-  twins: v.array(v.strictObject({ sessionId: id, traineeName: v.string(), date: isoDate, exercise: v.string() })),
+  twins: v.array(v.strictObject({ sessionId: id, traineeName: v.string(), date: keptDate, exercise: v.string() })),
   /** The name of the file of the inbox that holds the same film and came before it; null where it is the first. */
   sameAs: v.nullable(v.string()),
   /** It is to come in although the library holds the same film. */
@@ -55,7 +55,7 @@ const inboxFileSchema = v.strictObject({
 });
 export type InboxFile = v.InferOutput<typeof inboxFileSchema>;
 
-const inboxSessionSchema = v.strictObject({ id, traineeId: id, date: isoDate, title: v.string() });
+const inboxSessionSchema = v.strictObject({ id, traineeId: id, date: keptDate, title: v.string() });
 export type InboxSession = v.InferOutput<typeof inboxSessionSchema>;
 
 /** The folder whose new files come in by themselves. */

@@ -5,7 +5,7 @@ import { languageSchema } from '../../engine/language/language.ts';
 import { messageSchema } from '../../engine/message/message.ts';
 import type { TrainedSession } from '../../engine/programme/week.ts';
 import { planSchema } from '../../engine/review/plan.ts';
-import { reviewSchema } from '../../engine/review/review.ts';
+import type { Review } from '../../engine/review/review.ts';
 import { clipMediaSchema } from './clips.ts';
 import { keptCoverSchema } from './covers.ts';
 import { act, host, read } from './kinds.ts';
@@ -60,7 +60,8 @@ export const sessionRequests = {
   'review.get': read({
     params: v.strictObject({ sessionId: id, language: v.optional(languageSchema) }),
     result: v.strictObject({
-      review: reviewSchema,
+      /** As it is kept: one that is larger than a file may be is shown whole. */
+      review: engineType<Review>(),
       media: v.array(clipMediaSchema),
       /** What is covered in its clips, clip by clip. */
       covers: v.array(keptCoverSchema),

@@ -1,12 +1,16 @@
 import * as v from 'valibot';
 import { messageSchema } from '../../engine/message/message.ts';
 import { nameModes } from '../../engine/names/shownName.ts';
+import { daySchema } from '../../engine/time/day.ts';
 
 export const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/));
 export const name = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(200));
 export const remark = v.pipe(v.string(), v.maxLength(2000));
 export const frame = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(10_000_000));
-export const isoDate = v.pipe(v.string(), v.isoDate());
+/** A day that a person names. */
+export const isoDate = daySchema;
+/** A day as the library holds it: one that an older version let in stays to be seen, and to be mended. */
+export const keptDate = v.pipe(v.string(), v.isoDate());
 export const filePath = v.pipe(v.string(), v.minLength(1), v.maxLength(4096));
 export const none = v.strictObject({});
 export const isoTime = v.string();

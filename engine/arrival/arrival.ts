@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { type View, viewSchema } from '../exercises/exercise.ts';
+import { daySchema } from '../time/day.ts';
 
 /** What a person said of a clip in the inbox; what is missing is guessed. */
 export const choiceSchema = v.strictObject({
@@ -8,7 +9,7 @@ export const choiceSchema = v.strictObject({
   newTrainee: v.optional(v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(200))),
   sessionId: v.optional(v.string()),
   /** The day of the session, where none is named. */
-  date: v.optional(v.pipe(v.string(), v.isoDate())),
+  date: v.optional(daySchema),
   exercise: v.optional(v.string()),
   /** Null = not stated. */
   view: v.optional(v.nullable(viewSchema)),

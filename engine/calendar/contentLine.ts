@@ -1,3 +1,5 @@
+import { isDay } from '../time/day.ts';
+
 /** Longest line in octets, without its line end (RFC 5545, section 3.1). */
 const mostOctets = 75;
 
@@ -38,10 +40,7 @@ export const textValue = (words: string): string =>
 
 /** An ISO date as a DATE value (section 3.3.4): "20260308". Throws a RangeError for an invalid date. */
 export function dateValue(isoDate: string): string {
-  const time = /^\d{4}-\d{2}-\d{2}$/.test(isoDate) ? Date.parse(`${isoDate}T00:00:00Z`) : Number.NaN;
-  if (Number.isNaN(time) || new Date(time).toISOString().slice(0, 10) !== isoDate) {
-    throw new RangeError(`“${isoDate}” is no date; write it as 2026-03-08.`);
-  }
+  if (!isDay(isoDate)) throw new RangeError(`“${isoDate}” is no date; write it as 2026-03-08.`);
   return isoDate.replaceAll('-', '');
 }
 

@@ -1,5 +1,6 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
+import { isDay } from '../time/day.ts';
 import {
   drawingTroubles,
   flagTroubles,
@@ -11,11 +12,6 @@ import {
 } from './entryTroubles.ts';
 import type { Clip, EntryAsRead, Review, ReviewAsRead } from './review.ts';
 import { quote, type Trouble } from './trouble.ts';
-
-const daysOfMonth = (year: number, month: number): number => {
-  const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
-  return month === 2 ? (leap ? 29 : 28) : [4, 6, 9, 11].includes(month) ? 30 : 31;
-};
 
 /** "1, 2 and 3" */
 const listed = (versions: readonly number[]): string => versions.join(', ').replace(/, (\d+)$/, ' and $1');
@@ -30,8 +26,7 @@ function* sessionTroubles(review: ReviewAsRead, catalogue: Catalogue, versions: 
       what: `asks for ${quote(rubric.id)} version ${rubric.version}, but only ${own} ${are} here`,
     };
   }
-  const [year = 0, month = 0, day = 0] = review.session.date.split('-').map(Number);
-  if (day > daysOfMonth(year, month)) {
+  if (!isDay(review.session.date)) {
     yield { path: 'session.date', what: `is ${quote(review.session.date)}, a day that no calendar has: correct it` };
   }
 }

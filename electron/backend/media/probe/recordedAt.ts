@@ -1,3 +1,4 @@
+import { isDay } from '../../../../engine/time/day.ts';
 import { localDay } from '../../../contract/localDay.ts';
 import type { ProbedHeader, ProbedStream } from './streams.ts';
 
@@ -33,12 +34,14 @@ function wallClock(written: string | undefined, nowMs: number): RecordedAt | nul
   const match = /^(\d{4}-\d\d-\d\d)T(\d\d:\d\d:\d\d)(?:\.\d+)?([+-]\d\d):?(\d\d)$/.exec(written?.trim() ?? '');
   if (match === null) return instant(written, nowMs);
   const [, day = '', time = '', hours = '', minutes = ''] = match;
+  if (!isDay(day)) return null;
   return possible(Date.parse(`${day}T${time}${hours}:${minutes}`), day, nowMs);
 }
 
 /** "2026-11-28T17:03:11.000000Z" */
 function instant(written: string | undefined, nowMs: number): RecordedAt | null {
-  if (written === undefined) return null;
+  // A day that does not exist is read as one of the next month.
+  if (written === undefined || !isDay(written.trim().slice(0, 10))) return null;
   const ms = Date.parse(written.trim());
   return Number.isNaN(ms) ? null : possible(ms, localDay(new Date(ms)), nowMs);
 }

@@ -32,6 +32,12 @@ describe('when a film says that it was made', () => {
     });
   });
 
+  it('is not a day that the calendar does not have', () => {
+    expect(recorded({ [wallClock]: '2026-02-30T10:00:00+0100' })).toBeNull();
+    expect(recorded({ creation_time: '2026-02-29T10:00:00.000000Z' })).toBeNull();
+    expect(recorded({ creation_time: '2024-02-29T12:00:00Z' })?.at).toBe('2024-02-29T12:00:00.000Z');
+  });
+
   it('is UTC where only that is told, on the container or the stream, with the day here', () => {
     const at = '2026-11-28T12:00:00.000Z';
     const told = { at, day: localDay(new Date(at)) };
