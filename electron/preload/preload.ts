@@ -1,7 +1,12 @@
 import { contextBridge, ipcRenderer, webUtils } from 'electron';
+import { appOrigin } from '../contract/addresses.ts';
 import { type Bridge, channels } from '../contract/bridge.ts';
-
 import type { AnyEvent } from '../contract/events.ts';
+
+// The host is not asked about addresses that load nothing, such as about:blank, and hears of them too late.
+navigation.addEventListener('navigate', (event) => {
+  if (!event.destination.url.startsWith(`${appOrigin}/`)) event.preventDefault();
+});
 
 const listeners = new Set<(event: AnyEvent) => void>();
 // The first argument is the platform's own event object and stays on this side.

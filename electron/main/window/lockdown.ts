@@ -45,8 +45,13 @@ export function lockSession(session: Session, tools: 'with-tools' | 'without-too
   session.on('will-download', (event) => event.preventDefault());
 }
 
-/** Keeps a page where it is: no other address, no new window, and no embedded page except a previewed document. */
+/**
+ * Keeps a page where it is: no other address, no new window, and no embedded page except a previewed document. The page's own
+ * line to other machines (WebRTC) gets no socket.
+ */
 export function lockContents(contents: WebContents): void {
+  // The switch of the same name is not heeded by every runtime.
+  contents.setWebRTCIPHandlingPolicy('disable_non_proxied_udp');
   contents.setWindowOpenHandler(() => ({ action: 'deny' }));
   contents.on('will-attach-webview', (event) => event.preventDefault());
   contents.on('will-navigate', (event) => event.preventDefault());

@@ -3,6 +3,7 @@ import { app, BrowserWindow, nativeTheme, screen } from 'electron';
 import type { Language } from '../../../engine/language/language.ts';
 import type { Log } from '../../backend/log/log.ts';
 import { pageAddress } from '../../contract/addresses.ts';
+import { isOwnAddress } from '../page/ownAddress.ts';
 import { pagePreferences } from './lockdown.ts';
 
 /** Colours of paper, as in the page's own style: what shows before the page has drawn itself. */
@@ -27,6 +28,12 @@ export function openWindow(preload: string, language: () => Language, log: Log):
     webPreferences: pagePreferences(preload),
   });
   window.once('ready-to-show', () => window.show());
+  // Where the page has left all the same, what it showed is in the library.
+  window.webContents.on('did-navigate', (_event, address) => {
+    if (isOwnAddress(address)) return;
+    log.error('page left and is loaded again');
+    void window.loadURL(pageAddress(language()));
+  });
   let reloaded = 0;
   window.webContents.on('render-process-gone', (_event, { reason }) => {
     if (reason !== 'clean-exit') log.error('page stopped', { reason });

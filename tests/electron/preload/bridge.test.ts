@@ -13,6 +13,11 @@ vi.mock('electron', () => ({
   webUtils: { getPathForFile: (file: File) => `/chosen/${file.name}` },
 }));
 
+const leaving = vi.hoisted(() => new Map<string, (event: unknown) => void>());
+vi.stubGlobal('navigation', {
+  addEventListener: (name: string, listener: (event: unknown) => void) => leaving.set(name, listener),
+});
+
 await import('../../../electron/preload/preload.ts');
 const bridge = platform.exposed.get('rackside') as Bridge;
 const tell = (event: unknown) => platform.on.mock.calls[0]?.[1]({ sender: 'raw' }, event);
@@ -24,6 +29,22 @@ afterEach(() => {
 test('the page gets the bridge and nothing else', () => {
   expect([...platform.exposed.keys()]).toEqual(['rackside']);
   expect(Object.keys(bridge).sort()).toEqual(['ask', 'askWindow', 'onEvent', 'pathOfFile']);
+});
+
+test.each([
+  ['about:blank', true],
+  ['about:srcdoc', true],
+  ['blob:app://local/7', true],
+  ['data:text/html,x', true],
+  ['https://elsewhere.example/', true],
+  ['app://local.elsewhere.example/', true],
+  ['app://other/index.html', true],
+  ['app://local/index.html?language=de', false],
+  ['app://local/index.html#review', false],
+] as const)('on the way to %s the page is stopped: %s', (url, stopped) => {
+  const preventDefault = vi.fn();
+  leaving.get('navigate')?.({ destination: { url }, preventDefault });
+  expect(preventDefault).toHaveBeenCalledTimes(stopped ? 1 : 0);
 });
 
 test('questions go out on two fixed channels with name and params', async () => {

@@ -4,6 +4,37 @@ import type { Report } from '../../harness/report.ts';
 
 const elsewhere = ['https://elsewhere.example/', 'http://127.0.0.1:9/', 'file:///etc/hosts', 'data:text/html,x'];
 
+/** Ways to addresses that nothing is loaded from: the host is not asked about them. */
+const ways: readonly (() => void)[] = [
+  () => location.assign('about:blank'),
+  () => location.replace('about:blank#x'),
+  () => location.assign('about:srcdoc'),
+  () => location.assign(URL.createObjectURL(new Blob(['gone'], { type: 'text/html' }))),
+  () => location.assign('view-source:app://local/'),
+  () => location.assign('filesystem:app://local/temporary/x'),
+  () => location.assign('javascript:"gone"'),
+  () => void window.open('about:blank', '_self'),
+  () => void window.open('about:blank', '_top'),
+  () => void window.open('about:blank'),
+  () => void window.open(''),
+  () => void window.open('javascript:1'),
+  () => Object.assign(document.createElement('a'), { href: 'about:blank' }).click(),
+  () => {
+    const frame = document.createElement('iframe');
+    document.body.append(frame);
+    frame.contentWindow?.open('about:blank', '_top');
+    frame.remove();
+  },
+  () => {
+    const refresh = Object.assign(document.createElement('meta'), {
+      httpEquiv: 'refresh',
+      content: '0;url=about:blank',
+    });
+    document.head.append(refresh);
+  },
+  () => history.back(),
+];
+
 async function staysPut(app: App): Promise<void> {
   // The page answers, so it is alive, and is where it was.
   assert.match(await app.page.evaluate(() => location.href), /^app:\/\/local\//);
@@ -81,6 +112,16 @@ export async function checkNavigation(app: App, { check }: Report): Promise<void
       await staysPut(app);
     });
   }
+
+  await check('no address that loads nothing takes the page away', async () => {
+    await page.evaluate(() => Object.assign(window, { stays: true }));
+    for (const way of ways) {
+      await page.evaluate(way);
+      await staysPut(app);
+    }
+    // It is the same page still, not one that was loaded again.
+    assert.equal(await page.evaluate(() => Reflect.get(window, 'stays')), true);
+  });
 
   await check('a form goes nowhere', async () => {
     await page.evaluate(() => {

@@ -141,7 +141,9 @@ test('a locked session refuses permissions, devices, downloads and the network',
 function lockedPage() {
   const emitter = new EventEmitter();
   let openHandler: () => unknown = () => undefined;
+  const ownLine = vi.fn();
   const contents = Object.assign(emitter, {
+    setWebRTCIPHandlingPolicy: ownLine,
     setWindowOpenHandler: (handler: () => unknown) => {
       openHandler = handler;
     },
@@ -152,7 +154,7 @@ function lockedPage() {
     emitter.emit(name, { ...event, preventDefault });
     return preventDefault.mock.calls.length > 0;
   };
-  return { refused, open: () => openHandler() };
+  return { refused, open: () => openHandler(), ownLine };
 }
 
 test('a locked page opens no window, goes nowhere and embeds nothing', () => {
@@ -161,6 +163,10 @@ test('a locked page opens no window, goes nowhere and embeds nothing', () => {
   expect(page.refused('will-attach-webview')).toBe(true);
   expect(page.refused('will-navigate', { url: 'app://local/index.html' })).toBe(true);
   expect(page.refused('will-redirect', { url: 'https://elsewhere.example/' })).toBe(true);
+});
+
+test('a locked page has no sockets of its own', () => {
+  expect(lockedPage().ownLine.mock.calls).toEqual([['disable_non_proxied_udp']]);
 });
 
 test('a frame inside the page shows a document of the preview and nothing else', () => {
