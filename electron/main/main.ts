@@ -10,6 +10,7 @@ import { serveBridge } from './bridge/serveBridge.ts';
 import { chooseFromFile, chosenPathsFile } from './bridge/systemDialogs.ts';
 import { windowAnswers } from './bridge/windowAnswers.ts';
 import { answer } from './page/answer.ts';
+import { type Ending, type EndingParts, endingOf } from './window/ending.ts';
 import { keepLanguage, readLanguage } from './window/keptLanguage.ts';
 import { goOffline, lockContents, lockSession } from './window/lockdown.ts';
 import { menuTemplate } from './window/menu.ts';
@@ -18,6 +19,7 @@ import { openWindow } from './window/openWindow.ts';
 
 const tools = process.env.RACKSIDE_TOOLS === '1' ? 'with-tools' : 'without-tools';
 let window: BrowserWindow | null = null;
+let ending: Ending | null = null;
 
 goOffline(app.commandLine);
 // As the root user of Linux the sandbox can't start, and asking for it would stop every child process.
@@ -30,7 +32,14 @@ app.on('web-contents-created', (_event, contents) => lockContents(contents));
 
 if (app.requestSingleInstanceLock()) {
   app.on('second-instance', showWindow);
-  void app.whenReady().then(open);
+  app
+    .whenReady()
+    .then(open)
+    .catch((error: unknown) => {
+      // A program that shows nothing must not stay and keep the next start from showing something.
+      process.stderr.write(`The window could not be opened: ${error instanceof Error ? error.stack : String(error)}\n`);
+      app.exit(1);
+    });
 } else {
   process.stderr.write('Rackside is open already; its window was brought to the front.\n');
   app.quit();
@@ -101,19 +110,24 @@ function open(): void {
   });
   app.on('window-all-closed', () => app.quit());
 
-  let closed = false;
+  const parts: EndingParts = {
+    close: () => backend.close(),
+    quit: () => app.quit(),
+    exit: () => app.exit(0),
+    startAgain: () => app.relaunch(),
+    after: (delayMs, run) => void setTimeout(run, delayMs),
+  };
+  const end = endingOf(parts);
+  ending = end;
   app.on('will-quit', (event) => {
-    if (closed) return;
-    event.preventDefault();
-    void backend.close().then(() => {
-      closed = true;
-      app.quit();
-    });
+    if (end.mustWait()) event.preventDefault();
   });
 }
 
+/** Another start wants the window: it comes to the front, or anew once this program has ended. */
 function showWindow(): void {
-  if (window === null) return;
+  if (window === null) return ending?.wantedAgain();
   if (window.isMinimized()) window.restore();
+  window.show();
   window.focus();
 }

@@ -12,6 +12,8 @@ export const restartDelaysMs = [250, 500, 1000, 2000, 4000] as const;
 /** A backend that stays up this long gets all its restarts back. */
 const soundMs = 60_000;
 const closeMs = 5000;
+/** Even one that was killed may not end: the system holds it while a disk does not answer. */
+const killedMs = 2000;
 
 export type HostedBackendOptions = {
   readonly start: () => BackendProcess;
@@ -112,7 +114,10 @@ export function hostBackend(options: HostedBackendOptions): Backend {
       calls.answerWaiting(gone('closing'));
       const last = child;
       if (last === null) return resolve();
-      const stopClock = options.after(closeMs, () => last.kill());
+      let stopClock = options.after(closeMs, () => {
+        stopClock = options.after(killedMs, resolve);
+        last.kill();
+      });
       last.onExit(() => {
         stopClock();
         resolve();

@@ -100,6 +100,19 @@ export const recovery: Scenario = {
       await until('every process to be gone', async () => !(await Promise.all(tree.map(isAlive))).includes(true));
     });
 
+    await report.check(
+      'a window closed while its backend is gone leaves no process, and the next start shows one',
+      async () => {
+        const bare = await bench.launch(folder);
+        const tree = await processTree(bare.processId);
+        process.kill(await bare.backendProcessId(), 'SIGKILL');
+        assert.equal(await bare.close(), 0);
+        await until('every process to be gone', async () => !(await Promise.all(tree.map(isAlive))).includes(true));
+        const next = await bench.launch(folder);
+        await next.close();
+      },
+    );
+
     await report.check('closing the window with a note half typed keeps it', async () => {
       const third = await bench.launch(folder);
       await openReview(third, sessionId);

@@ -8,6 +8,7 @@ type FakeProcess = {
   readonly say: (message: unknown) => void;
   readonly exit: () => void;
   killed: boolean;
+  kill: () => void;
 };
 
 /** A host over processes, time and clock of the test's own. */
@@ -25,16 +26,17 @@ function host() {
       say: (message) => messageListeners.forEach((listener) => void listener(message)),
       exit: () => exitListeners.splice(0).forEach((listener) => void listener()),
       killed: false,
+      kill: () => {
+        fake.killed = true;
+        fake.exit();
+      },
     };
     started.push(fake);
     return {
       post: (message) => void fake.sent.push(message),
       onMessage: (listener) => void messageListeners.push(listener),
       onExit: (listener) => void exitListeners.push(listener),
-      kill: () => {
-        fake.killed = true;
-        fake.exit();
-      },
+      kill: () => fake.kill(),
     };
   };
   const backend = hostBackend({
@@ -178,6 +180,16 @@ test('a backend that does not close is ended', async () => {
   timers.at(-1)?.act();
   await closed;
   expect(last().killed).toBe(true);
+});
+
+test('closing does not wait for a backend that not even being killed ends', async () => {
+  const { backend, last, timers } = host();
+  last().say(ready);
+  last().kill = () => {};
+  const closed = backend.close();
+  timers.at(-1)?.act();
+  timers.at(-1)?.act();
+  await closed;
 });
 
 test('closing between two starts prevents the next', async () => {
