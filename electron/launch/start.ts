@@ -1,9 +1,17 @@
-import { spawn } from 'node:child_process';
+import path from 'node:path';
 import { ProblemError } from '../contract/reply.ts';
 import { buildChanged } from './buildChanged.ts';
 import { rootFolder } from './folders.ts';
-import { hasDisplay, runtimeArguments, runtimeEnvironment, sandboxTrouble, thisMachine } from './machine.ts';
+import {
+  hasDisplay,
+  profileFolder,
+  runtimeArguments,
+  runtimeEnvironment,
+  sandboxTrouble,
+  thisMachine,
+} from './machine.ts';
 import { findRuntime } from './runtime.ts';
+import { mostStartMs, runWindow, startTrouble } from './windowStart.ts';
 
 async function start(): Promise<number> {
   const machine = thisMachine();
@@ -16,33 +24,28 @@ async function start(): Promise<number> {
   await buildChanged();
   const runtime = await findRuntime();
   if (runtime.kind === 'fallback') {
-    process.stderr.write(
-      "Electron's own binary could not be downloaded: using the fallback runtime, an older Electron\n",
-    );
+    say("Electron's own binary could not be downloaded: using the fallback runtime, an older Electron");
   }
-  return open(runtime.executable, [...runtimeArguments(machine), rootFolder, ...process.argv.slice(2)]);
+  const end = await runWindow({
+    executable: runtime.executable,
+    args: [...runtimeArguments(machine), rootFolder, ...process.argv.slice(2)],
+    environment: runtimeEnvironment(machine),
+    limitMs: mostStartMs,
+  });
+  const logFile = path.join(profileFolder(machine), 'rackside-window.log');
+  const trouble = sandboxTrouble(machine, runtime.executable, end.signal) ?? startTrouble(end, logFile);
+  if (trouble !== null) say(trouble);
+  return end.code;
 }
 
-/** Runs the window until it is closed; gives its exit code. */
-function open(executable: string, args: readonly string[]): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const child = spawn(executable, args, { stdio: 'inherit', env: runtimeEnvironment(thisMachine()) });
-    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
-      process.on(signal, () => child.kill(signal));
-    }
-    child.once('error', reject);
-    child.once('exit', (code, signal) => {
-      const trouble = sandboxTrouble(thisMachine(), executable, signal);
-      if (trouble !== null) process.stderr.write(`${trouble}\n`);
-      resolve(code ?? 1);
-    });
-  });
+function say(sentence: string): void {
+  process.stderr.write(`${sentence}\n`);
 }
 
 try {
   process.exitCode = await start();
 } catch (error) {
   if (!(error instanceof ProblemError)) throw error;
-  process.stderr.write(`${error.message}\n`);
+  say(error.message);
   process.exitCode = 1;
 }

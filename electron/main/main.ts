@@ -1,3 +1,4 @@
+import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { app, type BrowserWindow, Menu, protocol, session } from 'electron';
 import type { Language } from '../../engine/language/language.ts';
@@ -46,6 +47,9 @@ if (app.requestSingleInstanceLock()) {
 }
 
 function open(): void {
+  // Whoever started the window hears that its program runs.
+  const { RACKSIDE_STARTED: mark } = process.env;
+  if (mark !== undefined) void writeFile(mark, '').catch(() => undefined);
   const appFolder = app.getAppPath();
   const dist = path.join(appFolder, 'dist');
   const libraryFolder = process.env.RACKSIDE_LIBRARY ?? path.join(app.getPath('userData'), 'library');
@@ -98,7 +102,7 @@ function open(): void {
     page: () => (window === null || window.isDestroyed() ? null : window.webContents),
   });
 
-  window = openWindow(path.join(dist, 'preload.cjs'), () => language, log);
+  window = openWindow(path.join(dist, 'preload.cjs'), () => language, { log, logFile });
   // A page that is loaded anew records nothing.
   window.webContents.on('did-start-navigation', ({ isMainFrame, isSameDocument }) => {
     if (isMainFrame && !isSameDocument) microphone.shut();

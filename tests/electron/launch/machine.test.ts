@@ -1,5 +1,12 @@
+import os from 'node:os';
 import { expect, test } from 'vitest';
-import { hasDisplay, runtimeArguments, runtimeEnvironment, sandboxTrouble } from '../../../electron/launch/machine.ts';
+import {
+  hasDisplay,
+  profileFolder,
+  runtimeArguments,
+  runtimeEnvironment,
+  sandboxTrouble,
+} from '../../../electron/launch/machine.ts';
 
 const machine = { platform: 'linux', userId: 1000, environment: { DISPLAY: ':0' } };
 
@@ -44,4 +51,13 @@ test.each([
   ['the root user, who has no sandbox', { ...machine, userId: 0 }, 'SIGTRAP'],
 ])('%s gets none', (_what, where, signal) => {
   expect(sandboxTrouble(where, '/cache/runtime/electron', signal)).toBeNull();
+});
+
+// Electron's documentation of app.getPath('userData'): the folder of application data with the app's name.
+test.each([
+  ['linux', {}, `${os.homedir()}/.config/Rackside`],
+  ['linux', { XDG_CONFIG_HOME: '/settings' }, '/settings/Rackside'],
+  ['darwin', {}, `${os.homedir()}/Library/Application Support/Rackside`],
+])('on %s with %j the profile is in %s', (platform, environment, folder) => {
+  expect(profileFolder({ ...machine, platform, environment })).toBe(folder);
 });

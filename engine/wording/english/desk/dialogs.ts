@@ -12,6 +12,8 @@ export const dialogs = {
   sessionFile: 'Handover or review',
   clips: 'Clips',
   allFiles: 'All files',
+  lateWindow:
+    'The window has drawn nothing for a minute; the library is unharmed. Close the window and start Rackside again. It is noted in {logFile}',
 } as const;
 
 export type DialogsMessageId = keyof typeof dialogs;

@@ -13,4 +13,6 @@ export const dialogs: Readonly<Record<DialogsMessageId, string>> = {
   sessionFile: 'Übergabe oder Bewertung',
   clips: 'Clips',
   allFiles: 'Alle Dateien',
+  lateWindow:
+    'Das Fenster hat seit einer Minute nichts gezeichnet; die Bibliothek ist unversehrt. Bitte das Fenster schließen und Rackside neu starten. Notiert ist es in {logFile}',
 };
