@@ -51,7 +51,8 @@ export function createClipPlayer({ clipId, video, canvas, playback, ...told }: C
   const painter = createStillPainter(clipAddress(clipId), canvas, times);
   const player = createPlayer({
     ...told,
-    onPassedOver: (frame) => statusState.getState().tell(sayStage('passedOver', { frame })),
+    onPassedOver: (frame) =>
+      statusState.getState().tell(sayStage('passedOver', { frame: frame - (told.within?.first ?? 0) })),
     video,
     times,
     still: painter.draw,

@@ -55,8 +55,10 @@ export function BesidePicture(props: BesidePictureProps) {
       </div>
       <SessionCautions review={data.review} catalogue={catalogue} shown="folded" />
       <div className="review-panels" data-both={both}>
-        {settingUp && media !== undefined && <SetUpPanel media={media} />}
-        {covering && media !== undefined && tables !== null && <CoverPanel media={media} table={tables.table} />}
+        {settingUp && media !== undefined && <SetUpPanel clip={clip} media={media} />}
+        {covering && media !== undefined && tables !== null && (
+          <CoverPanel clip={clip} media={media} table={tables.table} />
+        )}
         {framing && media !== undefined && tables !== null && (
           <FramingPanel clip={clip} media={media} table={tables.table} />
         )}

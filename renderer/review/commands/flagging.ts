@@ -183,7 +183,7 @@ export async function moveFlag({ stage }: ReviewContext, flag: Flag, frame: numb
   if ('frame' in flag.at && flag.at.frame === frame) return;
   if ((await mutate('flags.update', { flagId: flag.id, change: { frame } })) === null) return;
   if (stage !== null && stage.tables !== null) {
-    const at = frameWords(frame, stage.tables.table);
+    const at = frameWords(stage.clip, stage.tables.table, frame);
     statusState.getState().say(sayFlags('landed', { flag: flagWords(flag, stage), at }));
   }
   await reviewState.getState().refresh();

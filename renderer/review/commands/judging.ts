@@ -64,7 +64,7 @@ async function addFlag(context: ReviewContext, clipId: string, mark: Mark): Prom
 
 function sayLanded({ stage }: ReviewContext, mark: Mark, frame: number): void {
   if (stage === null || stage.tables === null) return;
-  const at = frameWords(frame, stage.tables.table);
+  const at = frameWords(stage.clip, stage.tables.table, frame);
   statusState.getState().say(sayFlags('landed', { flag: flagWords(mark, stage), at }));
 }
 

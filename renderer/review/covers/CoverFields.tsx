@@ -1,16 +1,16 @@
 import { useId, useState } from 'react';
 import { coverLooks } from '../../../engine/covers/cover.ts';
-import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import type { FrameRange } from '../../../engine/framing/section.ts';
 import { sayCovers } from '../../words/sayCovers.ts';
 import { changeLook, coverFromHere, coverWhole, forgetBoxHere } from '../commands/covering.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { usePlayhead } from '../state/playerState.ts';
 import type { ClipCoverShown } from './clipCovers.ts';
 
-type CoverFieldsProps = { readonly kept: ClipCoverShown; readonly name: string; readonly table: FrameTable };
+type CoverFieldsProps = { readonly kept: ClipCoverShown; readonly name: string; readonly shown: FrameRange };
 
 /** How the selected cover looks, from when until when it covers, and its place at the frame on screen. */
-export function CoverFields({ kept, name, table }: CoverFieldsProps) {
+export function CoverFields({ kept, name, shown }: CoverFieldsProps) {
   const context = useReview();
   const { coverId, clipId, cover } = kept;
   const group = useId();
@@ -18,7 +18,7 @@ export function CoverFields({ kept, name, table }: CoverFieldsProps) {
   usePlayhead((now) => {
     if (now.clipId === clipId && now.frame !== frame) setFrame(now.frame);
   });
-  const isWhole = cover.firstFrame === 0 && cover.lastFrame === table.ticks.length - 1;
+  const isWhole = cover.firstFrame <= shown.firstFrame && cover.lastFrame >= shown.lastFrame;
   return (
     <section className="cover-fields" aria-label={name}>
       <fieldset className="draw-tools" aria-label={sayCovers('look')}>

@@ -1,6 +1,8 @@
 import { Trash2 } from 'lucide-react';
 import { useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
+import { framesShown } from '../../../engine/framing/section.ts';
+import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { keyWords } from '../../commands/keys.ts';
 import { keysState } from '../../commands/keysState.ts';
@@ -15,10 +17,10 @@ import { CoverFields } from './CoverFields.tsx';
 import { type ClipCoverShown, coverName, coverSpan, useClipCovers, useJointsKnown } from './clipCovers.ts';
 import { middleBox } from './coverBoxes.ts';
 
-type CoverPanelProps = { readonly media: ClipMedia; readonly table: FrameTable };
+type CoverPanelProps = { readonly clip: Clip; readonly media: ClipMedia; readonly table: FrameTable };
 
 /** The panel for covering faces and places; it replaces the card, so that the picture stays large. */
-export function CoverPanel({ media, table }: CoverPanelProps) {
+export function CoverPanel({ clip, media, table }: CoverPanelProps) {
   const context = useReview();
   const { clipId } = media;
   const { selectedId, focusNext } = coverState();
@@ -59,9 +61,14 @@ export function CoverPanel({ media, table }: CoverPanelProps) {
         )}
       </div>
       {!jointsKnown && <p className="soft">{sayCovers('jointsUnknown', { key: keyWords(chosen, measure) })}</p>}
-      <CoverList covers={covers} table={table} />
+      <CoverList covers={covers} clip={clip} table={table} />
       {selected !== undefined && (
-        <CoverFields key={selected.coverId} kept={selected} name={coverName(selected.cover, index)} table={table} />
+        <CoverFields
+          key={selected.coverId}
+          kept={selected}
+          name={coverName(selected.cover, index)}
+          shown={framesShown(clip.section, table)}
+        />
       )}
       <p className="soft">
         {sayCovers('byKeys', { back: keyWords(chosen, frameBack), on: keyWords(chosen, frameOn) })}
@@ -83,10 +90,14 @@ function useLeaveByKey(context: ReviewContext): void {
   }, [context]);
 }
 
-type CoverListProps = { readonly covers: readonly ClipCoverShown[]; readonly table: FrameTable };
+type CoverListProps = {
+  readonly covers: readonly ClipCoverShown[];
+  readonly clip: Clip;
+  readonly table: FrameTable;
+};
 
 /** Every cover of the clip, each with buttons to go to it and to remove it. */
-function CoverList({ covers, table }: CoverListProps) {
+function CoverList({ covers, clip, table }: CoverListProps) {
   const context = useReview();
   const selectedId = coverState((state) => state.selectedId);
   if (covers.length === 0) return <p className="soft">{sayCovers('nothing')}</p>;
@@ -103,7 +114,7 @@ function CoverList({ covers, table }: CoverListProps) {
               onClick={() => visitCover(context, kept)}
             >
               {name}
-              <span className="soft">{coverSpan(kept.cover, table)}</span>
+              <span className="soft">{coverSpan(kept.cover, clip, table)}</span>
             </button>
             <button
               type="button"

@@ -2,9 +2,10 @@ import { useMemo } from 'react';
 import type { KeptCover } from '../../../electron/contract/covers.ts';
 import type { ClipCover, Cover } from '../../../engine/covers/cover.ts';
 import { headCover } from '../../../engine/covers/headCover.ts';
-import { frameStartUs } from '../../../engine/time/frames.ts';
+import { framesShown } from '../../../engine/framing/section.ts';
+import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { clock } from '../../base/figures.ts';
+import { clipClock } from '../../player/clipClock.ts';
 import { measuresState } from '../../state/clipState.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { sayCovers } from '../../words/sayCovers.ts';
@@ -39,11 +40,12 @@ export const coverName = ({ kind, look }: ClipCover, index: number): string =>
   sayCovers(kind, { number: index + 1, look });
 
 /** How many places it has and when it covers: "2 places, from 0:01.200 until 0:04.000". */
-export function coverSpan(cover: ClipCover, table: FrameTable): string {
-  const timeOf = (frame: number): string => clock(frameStartUs(table, frame));
+export function coverSpan(cover: ClipCover, clip: Pick<Clip, 'section'>, table: FrameTable): string {
+  const timeOf = (frame: number): string => clipClock(clip, table, frame);
+  const shown = framesShown(clip.section, table);
   const where = cover.kind === 'head' ? sayCovers('byJoints') : sayCovers('placed', { count: cover.places.length });
-  const from = cover.firstFrame > 0 ? timeOf(cover.firstFrame) : null;
-  const until = cover.lastFrame < table.ticks.length - 1 ? timeOf(cover.lastFrame) : null;
+  const from = cover.firstFrame > shown.firstFrame ? timeOf(cover.firstFrame) : null;
+  const until = cover.lastFrame < shown.lastFrame ? timeOf(cover.lastFrame) : null;
   if (from === null && until === null) return sayCovers('wholeSpan', { where });
   if (until === null) return sayCovers('fromSpan', { where, from: from ?? '' });
   return from === null ? sayCovers('untilSpan', { where, until }) : sayCovers('span', { where, from, until });

@@ -1,4 +1,5 @@
 import { Trash2 } from 'lucide-react';
+import { footageFrame, toldFrame, toldFrameCount } from '../../../engine/framing/toldTime.ts';
 import type { Drawing } from '../../../engine/review/drawings/drawing.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
@@ -36,9 +37,9 @@ function DrawingRow({ drawing, name, clip, table }: DrawingRowProps) {
       key={`${label} ${frameOfMoment(moment, table)}`}
       label={sayDrawings('fieldOf', { field: label, drawing: name })}
       shown={label}
-      frame={frameOfMoment(moment, table)}
-      last={table.ticks.length - 1}
-      onSave={save}
+      frame={toldFrame(clip, frameOfMoment(moment, table))}
+      last={toldFrameCount(clip, table) - 1}
+      onSave={(told) => save(footageFrame(clip, told))}
     />
   );
   return (

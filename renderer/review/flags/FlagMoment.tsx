@@ -1,9 +1,11 @@
 import { useState } from 'react';
+import { framesShown } from '../../../engine/framing/section.ts';
+import { toldFrame, toldUs } from '../../../engine/framing/toldTime.ts';
 import type { Clip, Flag } from '../../../engine/review/review.ts';
-import { frameStartUs } from '../../../engine/time/frames.ts';
-import { ticksToUs } from '../../../engine/time/moment.ts';
+import { frameEndUs } from '../../../engine/time/frames.ts';
 import { clock } from '../../base/figures.ts';
 import { statusState } from '../../bridge/statusState.ts';
+import { clipClock } from '../../player/clipClock.ts';
 import { tablesState } from '../../state/clipState.ts';
 import { sayFlags } from '../../words/sayFlags.ts';
 import { copyFlagTo, flagHere, moveFlag, moveFlagHere } from '../commands/flagging.ts';
@@ -22,11 +24,12 @@ export function FlagMoment({ flag, clip }: FlagMomentProps) {
   const written = momentWords(flag.at, clip);
   const put = (): void => {
     if (typed === null || table === undefined || typed.trim() === written) return setTyped(null);
-    const frame = frameOfTyped(typed, table);
+    const frame = frameOfTyped(typed, clip, table);
     if (frame === null) {
-      const endUs = ticksToUs(table.endTicks, table.timeBase);
-      const lastFrame = table.ticks.length - 1;
-      const [first, last] = [clock(frameStartUs(table, 0)), clock(endUs)];
+      const range = framesShown(clip.section, table);
+      const endUs = toldUs(clip, frameEndUs(table, range.lastFrame), table.timeBase);
+      const lastFrame = toldFrame(clip, range.lastFrame);
+      const [first, last] = [clipClock(clip, table, range.firstFrame), clock(endUs)];
       statusState.getState().refuse(sayFlags('outside', { typed: typed.trim().slice(0, 20), first, last, lastFrame }));
       return;
     }

@@ -6,6 +6,7 @@ import type { Clip } from '../../../engine/review/review.ts';
 import { clockUsAt } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { clock } from '../../base/figures.ts';
+import { clipClock } from '../../player/clipClock.ts';
 import { sayFraming } from '../../words/sayFraming.ts';
 import {
   changeFraming,
@@ -144,14 +145,16 @@ function SectionFields({ clip, table }: SectionFieldsProps) {
   const range = rangeOnStage(context);
   if (range === null) return null;
   const cuts = cutsOnStage(context);
-  const at = (of: number): string => clock(clockUsAt(table, of));
+  // What is cut is told by the footage's own clock, where it is cut by the clip's.
+  const inFootage = (of: number): string => clock(clockUsAt(table, of));
+  const at = (of: number): string => clipClock(clip, table, of);
   return (
     <fieldset>
       <legend>{sayFraming('section')}</legend>
       <p className="soft framing-row">
         {clip.section === undefined
           ? sayFraming('wholeShown')
-          : sayFraming('sectionShown', { from: at(range.firstFrame), to: at(range.lastFrame) })}
+          : sayFraming('sectionShown', { from: inFootage(range.firstFrame), to: inFootage(range.lastFrame) })}
       </p>
       <div className="framing-row">
         <ReviewButton command={trimStart} shows="words" />

@@ -1,7 +1,6 @@
-import { clockZeroUs } from '../../../engine/framing/section.ts';
 import type { RepMeasurement } from '../../../engine/motion/measurement.ts';
 import { sayDoubts, sayNotCounted } from '../../../engine/wording/sayOffered.ts';
-import { clock } from '../../base/figures.ts';
+import { clipClockOfSeconds } from '../../player/clipClock.ts';
 import { deskLanguage } from '../../words/deskLanguage.ts';
 import { sayMeasures } from '../../words/sayMeasures.ts';
 import { addOfferedRep, goToSeconds } from '../commands/measuring.ts';
@@ -13,8 +12,9 @@ export function OfferedReps({ offered }: { readonly offered: readonly RepMeasure
   if (offered.length === 0) return null;
   const { language } = deskLanguage.getState();
   const { stage } = context;
-  const zeroUs = clockZeroUs(stage?.clip.section, stage?.tables?.table.timeBase);
-  const clockOf = (seconds: number): string => clock(Math.round(seconds * 1_000_000) - zeroUs);
+  if (stage === null || stage.tables === null) return null;
+  const { clip, tables } = stage;
+  const clockOf = (seconds: number): string => clipClockOfSeconds(clip, tables.table, seconds);
   const heading = sayNotCounted(offered.length, language);
   return (
     <section className="offered-reps" aria-label={heading}>

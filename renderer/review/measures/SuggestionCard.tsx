@@ -7,6 +7,7 @@ import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { sayMeasuring } from '../../../engine/wording/sayMeasuring.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { KeyHint } from '../../commands/CommandButton.tsx';
+import { clipClock } from '../../player/clipClock.ts';
 import { repFrames } from '../../player/repFrames.ts';
 import type { ClipMeasures } from '../../state/clipState.ts';
 import { deskLanguage } from '../../words/deskLanguage.ts';
@@ -16,7 +17,7 @@ import { saySeverity } from '../../words/saySeverity.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { accept, acceptSuggestion, dismiss, dismissSuggestion, visitSuggestion } from '../commands/suggestions.ts';
 import { repsWords } from '../model/columns.ts';
-import { clipClock, frameAtSeconds, secondsOfFrame } from '../model/moments.ts';
+import { frameAtSeconds, secondsOfFrame } from '../model/moments.ts';
 import { suggestionState } from '../state/panelState.ts';
 
 type SuggestionCardProps = {

@@ -1,9 +1,9 @@
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
-import type { Entry, Flag } from '../../../engine/review/review.ts';
+import { toldFrame } from '../../../engine/framing/toldTime.ts';
+import type { Clip, Entry, Flag } from '../../../engine/review/review.ts';
 import { criterionName } from '../../../engine/sheet/flagRows.ts';
-import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { clock } from '../../base/figures.ts';
+import { clipClock } from '../../player/clipClock.ts';
 import { sayFlags } from '../../words/sayFlags.ts';
 import { saySeverity } from '../../words/saySeverity.ts';
 import { repsWords } from './columns.ts';
@@ -22,6 +22,6 @@ export function flagWords(
   });
 }
 
-/** A frame as people name it: its time and its number. */
-export const frameWords = (frame: number, table: FrameTable): string =>
-  sayFlags('atFrame', { time: clock(frameStartUs(table, frame)), frame });
+/** A frame of a clip as people name it: its time and its number. */
+export const frameWords = (clip: Pick<Clip, 'section'>, table: FrameTable, frame: number): string =>
+  sayFlags('atFrame', { time: clipClock(clip, table, frame), frame: toldFrame(clip, frame) });

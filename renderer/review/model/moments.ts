@@ -1,4 +1,4 @@
-import { clockZeroUs } from '../../../engine/framing/section.ts';
+import { toldFrame, toldUs } from '../../../engine/framing/toldTime.ts';
 import { momentUsInClip } from '../../../engine/review/parts.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import { frameStartUs, nearestFrame } from '../../../engine/time/frames.ts';
@@ -15,13 +15,9 @@ export const frameAtSeconds = (seconds: number, table: FrameTable): number =>
 export const secondsOfFrame = (frame: number, table: FrameTable): number =>
   (frameStartUs(table, Math.min(Math.max(0, frame), table.ticks.length - 1)) - frameStartUs(table, 0)) / 1_000_000;
 
-/** When a frame appears by the clip's clock, which begins with its section, as the desk's language writes it. */
-export const clipClock = (clip: Pick<Clip, 'section'>, table: FrameTable, frame: number): string =>
-  clock(frameStartUs(table, frame) - clockZeroUs(clip.section, table.timeBase));
-
 /** A moment as a clock, "0:07.133", as the desk's language writes it; its frame where the clip's times are not known. */
 export function momentWords(moment: Moment, clip: Clip): string {
   const us = momentUsInClip(moment, clip);
-  if (us !== null) return clock(us - clockZeroUs(clip.section, clip.facts?.timeBase));
-  return 'frame' in moment ? sayScorecard('frame', { frame: moment.frame }) : '';
+  if (us !== null) return clock(toldUs(clip, us, clip.facts?.timeBase));
+  return 'frame' in moment ? sayScorecard('frame', { frame: toldFrame(clip, moment.frame) }) : '';
 }

@@ -1,8 +1,10 @@
 import { Trash2 } from 'lucide-react';
 import { type KeyboardEvent, useEffect, useId, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
+import { toldFrame } from '../../../engine/framing/toldTime.ts';
 import { followedParts } from '../../../engine/motion/measurement.ts';
 import type { Click, SetUp } from '../../../engine/recording/setUp.ts';
+import type { Clip } from '../../../engine/review/review.ts';
 import { sayFollowedPart } from '../../../engine/wording/sayFollowed.ts';
 import { NumberField } from '../../base/fields.tsx';
 import { plain } from '../../base/figures.ts';
@@ -22,7 +24,7 @@ import { pointsWanted, setUpState, setUpTools } from '../state/pictureTools.ts';
 import { setUpHint, setUpPointName, setUpToolName, usualPoints } from './setUpTools.ts';
 
 /** The panel for pointing out what measuring can't find; it replaces the card, so that the picture stays large. */
-export function SetUpPanel({ media }: { readonly media: ClipMedia }) {
+export function SetUpPanel({ clip, media }: { readonly clip: Clip; readonly media: ClipMedia }) {
   const context = useReview();
   const { settingUp, tool, points, focusNext } = setUpState();
   const setUp = measuresState((state) => (state.clipId === media.clipId ? (state.measures?.setUp ?? null) : null));
@@ -84,7 +86,7 @@ export function SetUpPanel({ media }: { readonly media: ClipMedia }) {
       {setUp !== null && (
         <>
           <SetUpFields setUp={setUp} />
-          <SetUpFacts setUp={setUp} />
+          <SetUpFacts setUp={setUp} clip={clip} />
         </>
       )}
     </section>
@@ -94,7 +96,7 @@ export function SetUpPanel({ media }: { readonly media: ClipMedia }) {
 type Fact = { readonly name: string; readonly forget: () => void };
 
 /** What was pointed out, each with a button to forget it. */
-function factsOf({ clicks, knownLength, plumb, depthClicks, backClicks }: SetUp): readonly Fact[] {
+function factsOf({ clicks, knownLength, plumb, depthClicks, backClicks }: SetUp, clip: Clip): readonly Fact[] {
   const clicksOf = (what: Click['what']): number => clicks.filter((one) => one.what === what).length;
   const clicksName = (what: Click['what']): string =>
     saySetUp('clicks', { tool: setUpToolName(what), count: clicksOf(what) });
@@ -117,19 +119,19 @@ function factsOf({ clicks, knownLength, plumb, depthClicks, backClicks }: SetUp)
     },
     plumb !== null && { name: saySetUp('plumb'), forget: () => void changeSetUp({ plumb: null }) },
     ...depthClicks.map(({ frame }) => ({
-      name: saySetUp('depthAt', { frame }),
+      name: saySetUp('depthAt', { frame: toldFrame(clip, frame) }),
       forget: () => void changeSetUp({ depthClicks: depthClicks.filter((one) => one.frame !== frame) }),
     })),
     ...backClicks.map(({ frame }) => ({
-      name: saySetUp('backAt', { frame }),
+      name: saySetUp('backAt', { frame: toldFrame(clip, frame) }),
       forget: () => void changeSetUp({ backClicks: backClicks.filter((one) => one.frame !== frame) }),
     })),
   ];
   return facts.filter((fact) => fact !== false);
 }
 
-function SetUpFacts({ setUp }: { readonly setUp: SetUp }) {
-  const facts = factsOf(setUp);
+function SetUpFacts({ setUp, clip }: { readonly setUp: SetUp; readonly clip: Clip }) {
+  const facts = factsOf(setUp, clip);
   if (facts.length === 0) return null;
   return (
     <ul className="set-up-facts" aria-label={saySetUp('facts')}>

@@ -1,8 +1,10 @@
 import { useEffect, useRef } from 'react';
 import { clipAddress } from '../../../electron/contract/addresses.ts';
+import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import { frameOnCamera } from '../../../engine/review/camerasOfSet.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import { runCommand } from '../../commands/command.ts';
+import { FramedPicture } from '../../player/FramedPicture.tsx';
 import { createStillPainter } from '../../player/stillPicture.ts';
 import { clipTimes } from '../../player/videoLike.ts';
 import { type ClipTables, tablesState } from '../../state/clipState.ts';
@@ -12,10 +14,14 @@ import { useReviewDesk } from '../commands/ReviewDeskProvider.tsx';
 import { playhead } from '../state/playerState.ts';
 import { createNewestDrawing } from './newestDrawing.ts';
 
-type OtherCameraProps = { readonly clip: Clip; readonly tables: ClipTables; readonly other: Clip };
+type OtherCameraProps = {
+  readonly clip: Clip;
+  readonly tables: ClipTables;
+  readonly other: { readonly clip: Clip; readonly media: ClipMedia };
+};
 
 /** What another camera of the set shows at the moment on the stage, small in its corner; it steps along, and a click swaps the two. */
-export function OtherCamera({ clip, tables, other }: OtherCameraProps) {
+export function OtherCamera({ clip, tables, other: { clip: other, media } }: OtherCameraProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const there = tablesState((state) => state.tables[other.id]);
   const { context } = useReviewDesk();
@@ -51,7 +57,13 @@ export function OtherCamera({ clip, tables, other }: OtherCameraProps) {
       aria-label={sayCameras('swap', { clip: other.name })}
       onClick={() => runCommand(showOtherCamera, context)}
     >
-      <canvas ref={canvas} data-testid="other-camera" />
+      <span className="framed-place">
+        <FramedPicture
+          upright={media}
+          framing={other.framing}
+          footage={<canvas ref={canvas} data-testid="other-camera" />}
+        />
+      </span>
     </button>
   );
 }

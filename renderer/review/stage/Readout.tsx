@@ -1,5 +1,6 @@
 import { useMemo, useRef } from 'react';
-import { clockZeroUs } from '../../../engine/framing/section.ts';
+import { framesShown, holds } from '../../../engine/framing/section.ts';
+import { footageFrame, toldFrame, toldFrameCount, toldUsOfFrame } from '../../../engine/framing/toldTime.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
@@ -21,10 +22,10 @@ export function Readout({ clip, table }: { readonly clip: Clip; readonly table: 
   usePlayhead((now) => {
     if (now.clipId !== clip.id || now.frame >= table.ticks.length) return;
     const us = frameStartUs(table, now.frame);
-    const clipUs = us - clockZeroUs(clip.section, table.timeBase);
+    const clipUs = toldUsOfFrame(clip, table, now.frame);
     const rep = repAtFrame(clip.reps, now.frame, table);
     const start = rep === null ? null : repFrames(clip.reps, rep, table)?.first;
-    write(frame.current, String(now.frame));
+    write(frame.current, String(toldFrame(clip, now.frame)));
     write(media.current, clock(clipUs));
     write(lifting.current, clock(mediaToLiftingUs(clipUs, clip.realTimeFactor)));
     const sinceStart = start == null ? null : mediaToLiftingUs(us - frameStartUs(table, start), clip.realTimeFactor);
@@ -41,13 +42,13 @@ export function Readout({ clip, table }: { readonly clip: Clip; readonly table: 
       <div>
         <dt>{sayStage('frame')}</dt>
         <dd ref={frame} data-testid="frame-number" />
-        <dd className="of-frames">{sayStage('ofFrames', { count: table.ticks.length })}</dd>
+        <dd className="of-frames">{sayStage('ofFrames', { count: toldFrameCount(clip, table) })}</dd>
       </div>
       {rate !== null && (
         <div>
           <dt>{sayStage('timeCode')}</dt>
           <dd>
-            <TimecodeField clipId={clip.id} table={table} rate={rate} />
+            <TimecodeField clip={clip} table={table} rate={rate} />
           </dd>
         </div>
       )}
@@ -71,24 +72,26 @@ function write(element: HTMLElement | null, text: string): void {
   if (element !== null && element.textContent !== text) element.textContent = text;
 }
 
-type TimecodeFieldProps = { readonly clipId: string; readonly table: FrameTable; readonly rate: TimecodeRate };
+type TimecodeFieldProps = { readonly clip: Clip; readonly table: FrameTable; readonly rate: TimecodeRate };
 
 /** The SMPTE time code of the frame on screen, counted from the clip's first frame; one that is typed is gone to. */
-function TimecodeField({ clipId, table, rate }: TimecodeFieldProps) {
+function TimecodeField({ clip, table, rate }: TimecodeFieldProps) {
   const context = useReview();
   const field = useRef<HTMLInputElement>(null);
   const show = (frame: number): void => {
-    const label = formatTimecode(frame, rate);
+    const label = formatTimecode(toldFrame(clip, frame), rate);
     if (field.current !== null && field.current.value !== label) field.current.value = label;
   };
   usePlayhead((now) => {
-    if (now.clipId === clipId && document.activeElement !== field.current) show(now.frame);
+    if (now.clipId === clip.id && document.activeElement !== field.current) show(now.frame);
   });
   const goTo = (label: string): void => {
     const { player } = context;
-    const frame = parseTimecode(label.trim(), rate);
-    if (frame === null || frame >= table.ticks.length) {
-      const last = formatTimecode(table.ticks.length - 1, rate);
+    const told = parseTimecode(label.trim(), rate);
+    const frame = told === null ? null : footageFrame(clip, told);
+    const range = framesShown(clip.section, table);
+    if (frame === null || !holds(range, frame)) {
+      const last = formatTimecode(toldFrame(clip, range.lastFrame), rate);
       statusState.getState().tell(sayStage('noTimeCode', { typed: label, last }));
       return;
     }

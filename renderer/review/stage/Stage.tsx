@@ -1,4 +1,4 @@
-import { type ReactNode, type RefObject, useEffect, useRef, useState } from 'react';
+import { type ReactNode, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { posterAddress } from '../../../electron/contract/addresses.ts';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
@@ -44,7 +44,8 @@ export function Stage({ clip, media, tables, children }: StageProps) {
     playerState.setState({ trouble: '' });
   }, []);
 
-  const other = reviewState(({ data }) => otherCameraIn(data, clip));
+  const data = reviewState((state) => state.data);
+  const other = useMemo(() => otherCameraIn(data, clip), [data, clip]);
 
   const why = media.trouble === null ? trouble : sayProblem({ message: media.trouble });
   if (!media.ready || media.trouble !== null) {
@@ -99,12 +100,13 @@ function useDrawnOver(canvas: RefObject<HTMLCanvasElement | null>): void {
 }
 
 /** Another clip that shows the set of this one, where its footage can be shown. */
-function otherCameraIn(data: ReviewData | null, clip: Clip): Clip | null {
+function otherCameraIn(data: ReviewData | null, clip: Clip): { readonly clip: Clip; readonly media: ClipMedia } | null {
   const entry = data === null ? undefined : entryOfClip(data.review, clip.id);
   const cameras = entry === undefined ? [] : clipsOfSet(entry.clips, clip);
   const at = cameras.findIndex(({ id }) => id === clip.id);
   const other = cameras.length < 2 ? undefined : cameras[(at + 1) % cameras.length];
-  return data?.media.some(({ clipId, ready }) => clipId === other?.id && ready) ? (other ?? null) : null;
+  const media = data?.media.find(({ clipId, ready }) => clipId === other?.id && ready);
+  return other === undefined || media === undefined ? null : { clip: other, media };
 }
 
 const pointIn = (box: DOMRect, event: { readonly clientX: number; readonly clientY: number }): Point => ({

@@ -1,10 +1,11 @@
 import { memo, useMemo, useRef, useState } from 'react';
 import type { Measured, RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
+import type { Clip } from '../../../engine/review/review.ts';
 import { frameEndUs, frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { sayDoubts } from '../../../engine/wording/sayOffered.ts';
-import { clock } from '../../base/figures.ts';
 import { decimal, figureWords, inSeconds, phaseNames, phaseWords } from '../../base/measureWords.ts';
+import { clipClockOfSeconds } from '../../player/clipClock.ts';
 import { deskLanguage } from '../../words/deskLanguage.ts';
 import { sayStrip } from '../../words/sayStrip.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
@@ -13,7 +14,7 @@ import { usePlayhead } from '../state/playerState.ts';
 import { curvesOf, type PhaseStretch, phaseStretches } from './curveLines.ts';
 
 type CurvesLaneProps = {
-  readonly clipId: string;
+  readonly clip: Pick<Clip, 'id' | 'section'>;
   readonly measurement: SetMeasurement;
   readonly table: FrameTable;
   readonly window: StripWindow;
@@ -26,14 +27,15 @@ type Pointed = { readonly position: number; readonly words: string };
 /** Height and speed of the load over the strip's own scale, with the phases of each rep behind them. */
 export const CurvesLane = memo(Lane, (one, other) => {
   return (
-    one.clipId === other.clipId &&
+    one.clip.id === other.clip.id &&
+    one.clip.section?.from.frame === other.clip.section?.from.frame &&
     one.measurement === other.measurement &&
     one.table === other.table &&
     one.window === other.window
   );
 });
 
-function Lane({ clipId, measurement, table, window, frameAt }: CurvesLaneProps) {
+function Lane({ clip, measurement, table, window, frameAt }: CurvesLaneProps) {
   const context = useReview();
   const line = useRef<HTMLDivElement>(null);
   const lane = useRef<HTMLDivElement>(null);
@@ -50,7 +52,7 @@ function Lane({ clipId, measurement, table, window, frameAt }: CurvesLaneProps) 
   );
   const stretches = useMemo(() => phaseStretches(reps, clipS), [reps, clipS]);
   usePlayhead((now) => {
-    if (now.clipId !== clipId || now.frame >= table.ticks.length || line.current === null) return;
+    if (now.clipId !== clip.id || now.frame >= table.ticks.length || line.current === null) return;
     line.current.style.left = `${inWindow(window, shareOfFrame(table, now.frame)) * 100}%`;
   });
   const point = (clientX: number): void => {
@@ -113,7 +115,7 @@ function Lane({ clipId, measurement, table, window, frameAt }: CurvesLaneProps) 
           </span>
         )}
       </div>
-      <PhaseList measurement={measurement} />
+      <PhaseList clip={clip} measurement={measurement} table={table} />
     </>
   );
 }
@@ -140,10 +142,8 @@ function wordsAt({ reps, curves, calibration }: SetMeasurement, frame: number, c
   return parts.filter((part) => part !== '').join('; ');
 }
 
-const clockAt = (seconds: number): string => clock(Math.round(seconds * 1_000_000));
-
 /** From when to when each phase of a rep lasts, in the order of a tempo. */
-const spansOf = (phases: RepMeasurement['phases']): string =>
+const spansOf = (phases: RepMeasurement['phases'], clockAt: (seconds: number) => string): string =>
   phaseNames
     .flatMap((phase) => {
       const span = phases[phase];
@@ -153,12 +153,13 @@ const spansOf = (phases: RepMeasurement['phases']): string =>
     .join(', ');
 
 /** The same phases as text, for people who can't see the lane. */
-function PhaseList({ measurement }: { readonly measurement: SetMeasurement }) {
+function PhaseList({ clip, measurement, table }: Pick<CurvesLaneProps, 'clip' | 'measurement' | 'table'>) {
   const language = deskLanguage((state) => state.language);
+  const clockAt = (seconds: number): string => clipClockOfSeconds(clip, table, seconds);
   return (
     <ul className="visually-hidden" aria-label={sayStrip('phases')}>
       {measurement.reps.map(({ index, phases }) => (
-        <li key={index}>{sayStrip('repPhases', { rep: index, phases: spansOf(phases) })}</li>
+        <li key={index}>{sayStrip('repPhases', { rep: index, phases: spansOf(phases, clockAt) })}</li>
       ))}
       {measurement.offered.map((rep) => (
         <li key={`offered-${rep.index}`}>

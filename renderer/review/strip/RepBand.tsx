@@ -1,16 +1,17 @@
 import { memo, useRef } from 'react';
+import { toldFrame } from '../../../engine/framing/toldTime.ts';
 import type { Clip, Rep } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { keyWords } from '../../commands/keys.ts';
 import { keysState } from '../../commands/keysState.ts';
+import { clipClock } from '../../player/clipClock.ts';
 import { frameOfMoment, repFrames } from '../../player/repFrames.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { sayStrip } from '../../words/sayStrip.ts';
 import { markEnd, markStart, markStretchedEnd } from '../commands/markingReps.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import { clipClock } from '../model/moments.ts';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
 
 type RepBandProps = {
@@ -28,7 +29,7 @@ const looksTheSame = (one: RepBandProps, other: RepBandProps): boolean =>
   one.table === other.table &&
   one.window === other.window &&
   one.clip.id === other.clip.id &&
-  JSON.stringify(one.clip.reps) === JSON.stringify(other.clip.reps);
+  JSON.stringify([one.clip.reps, one.clip.section]) === JSON.stringify([other.clip.reps, other.clip.section]);
 
 export const RepBand = memo(BandOfClip, looksTheSame);
 
@@ -89,7 +90,7 @@ function BandOfClip({ clip, table, window, frameAt }: RepBandProps) {
           return [
             <RepEdge
               key={`${rep.index}-${edge}`}
-              clipId={clip.id}
+              clip={clip}
               rep={rep.index}
               edge={edge}
               set={rep.measured === undefined ? 'plain' : rep.measured.includes(edge) ? 'measured' : 'byHand'}
@@ -106,7 +107,7 @@ function BandOfClip({ clip, table, window, frameAt }: RepBandProps) {
 }
 
 type RepEdgeProps = {
-  readonly clipId: string;
+  readonly clip: Clip;
   readonly rep: number;
   readonly edge: 'start' | 'stretchedEnd' | 'end';
   readonly frame: number;
@@ -120,7 +121,7 @@ type RepEdgeProps = {
 };
 
 /** An edge of a rep: dragged, or moved by the arrow keys a frame at a time; the picture goes with it. */
-function RepEdge({ clipId, rep, edge, frame, set, table, position, frameAt }: RepEdgeProps) {
+function RepEdge({ clip, rep, edge, frame, set, table, position, frameAt }: RepEdgeProps) {
   const context = useReview();
   const dragged = useRef<number | null>(null);
   // Where keys have moved it to already; the clip as it is read comes after.
@@ -129,7 +130,7 @@ function RepEdge({ clipId, rep, edge, frame, set, table, position, frameAt }: Re
     if (to === (pendingFrame.current ?? frame)) return;
     pendingFrame.current = to;
     context.player?.seekTo(to);
-    if ((await mutate('reps.moveEdge', { clipId, rep, edge, frame: to })) !== null)
+    if ((await mutate('reps.moveEdge', { clipId: clip.id, rep, edge, frame: to })) !== null)
       await reviewState.getState().refresh();
     if (pendingFrame.current === to) pendingFrame.current = null;
   };
@@ -142,7 +143,7 @@ function RepEdge({ clipId, rep, edge, frame, set, table, position, frameAt }: Re
       aria-valuemin={0}
       aria-valuemax={table.ticks.length - 1}
       aria-valuenow={frame}
-      aria-valuetext={sayStrip('edgeAt', { frame, time: clipClock(context.stage?.clip ?? {}, table, frame), set })}
+      aria-valuetext={sayStrip('edgeAt', { frame: toldFrame(clip, frame), time: clipClock(clip, table, frame), set })}
       data-set={set}
       style={{ left: `${position * 100}%` }}
       onPointerDown={(event) => {

@@ -2,13 +2,14 @@ import { useEffect, useRef } from 'react';
 import { filmstripAddress } from '../../../electron/contract/addresses.ts';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import { framesShown } from '../../../engine/framing/section.ts';
+import { toldFrame } from '../../../engine/framing/toldTime.ts';
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { Clip, Flag } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { clipClock } from '../../player/clipClock.ts';
 import { measuresState } from '../../state/clipState.ts';
 import { sayStrip } from '../../words/sayStrip.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import { clipClock } from '../model/moments.ts';
 import {
   frameAtShare,
   inWindow,
@@ -61,7 +62,7 @@ export function Strip({ clip, media, flags, table }: StripProps) {
     track.current?.setAttribute('aria-valuenow', String(now.frame));
     track.current?.setAttribute(
       'aria-valuetext',
-      sayStrip('frameAt', { frame: now.frame, time: clipClock(clip, table, now.frame) }),
+      sayStrip('frameAt', { frame: toldFrame(clip, now.frame), time: clipClock(clip, table, now.frame) }),
     );
   });
   const positionOf = (clientX: number): number => {
@@ -147,7 +148,7 @@ export function Strip({ clip, media, flags, table }: StripProps) {
       </div>
       <RepBand clip={clip} table={table} window={window} frameAt={frameAt} />
       {showsCurves && measurement !== null && measurement.follows !== 'nothing' && (
-        <CurvesLane clipId={clip.id} measurement={measurement} table={table} window={window} frameAt={frameAt} />
+        <CurvesLane clip={clip} measurement={measurement} table={table} window={window} frameAt={frameAt} />
       )}
       <FlagMarks
         frameAt={frameAt}

@@ -1,6 +1,7 @@
 import type { Scenario } from '../harness/scenario.ts';
 import { accessibility } from './accessibility.ts';
 import { arranging } from './arranging.ts';
+import { cameras } from './cameras.ts';
 import { compare } from './compare.ts';
 import { covers } from './covers.ts';
 import { firstStart } from './firstStart.ts';
@@ -36,6 +37,7 @@ export const scenarios: readonly Scenario[] = [
   overlays,
   covers,
   framing,
+  cameras,
   narration,
   strip,
   compare,

@@ -27,5 +27,17 @@ it.each<[ClipCover, string]>([
   [placed(5, 20, 2), '2 positions, from 0:00.500 until 0:02.000'],
   [{ kind: 'head', firstFrame: 0, lastFrame: 39, look: 'filled' }, 'follows the joints, whole clip'],
 ])('says how many places it has and when it covers', (cover, words) => {
-  expect(coverSpan(cover, table)).toBe(words);
+  expect(coverSpan(cover, {}, table)).toBe(words);
+});
+
+/** Frames 10 to 29 of the forty: the clip's clock is at 0 one second into the footage. */
+const section = { from: { frame: 10, ticks: 10 }, to: { frame: 29, ticks: 29 } };
+
+it.each<[ClipCover, string]>([
+  [placed(0, 39, 1), '1 position, whole clip'],
+  [placed(10, 29, 1), '1 position, whole clip'],
+  [placed(12, 39, 1), '1 position, from 0:00.200'],
+  [placed(0, 25, 1), '1 position, until 0:01.500'],
+])('tells the times of a trimmed clip from where it begins', (cover, words) => {
+  expect(coverSpan(cover, { section }, table)).toBe(words);
 });

@@ -37,4 +37,24 @@ describe('the time code', () => {
     renderReview(bench, <Readout clip={squatClip()} table={{ ...thirtyFps, ticks: [0, 3, 4, 20], endTicks: 24 }} />);
     expect(screen.queryByRole('textbox', { name: 'Time code' })).toBeNull();
   });
+
+  it('and the frames, times and count beside it begin with what a trimmed clip shows', async () => {
+    const user = userEvent.setup();
+    const bench = await reviewBench({ frame: 70 });
+    // Frames 60 to 119 of the footage, two seconds each of thirty frames.
+    const tick = (frame: number) => ({ frame, ticks: thirtyFps.ticks[frame] ?? 0 });
+    const clip = { ...squatClip(), section: { from: tick(60), to: tick(119) } };
+    renderReview(bench, <Readout clip={clip} table={thirtyFps} />);
+    expect(screen.getByTestId('frame-number').textContent).toBe('10');
+    expect(screen.getByText('of 60')).toBeTruthy();
+    expect(screen.getByTestId('media-time').textContent).toBe('0:00.333');
+    const field = screen.getByRole('textbox', { name: 'Time code' });
+    expect(field).toHaveProperty('value', '00:00:00:10');
+    await user.click(field);
+    await user.keyboard('00:00:02:00{Enter}');
+    expect(statusState.getState().notice).toContain('the last one is 00:00:01:29');
+    await user.clear(field);
+    await user.type(field, '00:00:01:05{Enter}');
+    expect(bench.player.log).toEqual(['pause', 'seek 95']);
+  });
 });
