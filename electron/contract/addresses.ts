@@ -15,12 +15,14 @@ export const clipAddress = (clipId: string): string => `${appOrigin}/media/${enc
 export const voiceAddress = (clipId: string, narrationId: string): string =>
   `${appOrigin}/voice/${encodeURIComponent(clipId)}?narration=${encodeURIComponent(narrationId)}`;
 
-/** Source of an `<img>` with one picture of a clip. */
-export const posterAddress = (clipId: string): string => `${appOrigin}/pictures/${encodeURIComponent(clipId)}/poster`;
+/** Source of an `<img>` with one picture of a clip; its look (`lookKey`) only makes the address new. */
+export const posterAddress = (clipId: string, look = ''): string => pictureAddress(clipId, 'poster', look);
 
-/** Source of an `<img>` with the clip's pictures side by side. */
-export const filmstripAddress = (clipId: string): string =>
-  `${appOrigin}/pictures/${encodeURIComponent(clipId)}/filmstrip`;
+/** Source of an `<img>` with the clip's pictures side by side; its look only makes the address new. */
+export const filmstripAddress = (clipId: string, look = ''): string => pictureAddress(clipId, 'filmstrip', look);
+
+const pictureAddress = (clipId: string, what: 'poster' | 'filmstrip', look: string): string =>
+  `${appOrigin}/pictures/${encodeURIComponent(clipId)}/${what}${look === '' ? '' : `?look=${encodeURIComponent(look)}`}`;
 
 const inScheme = (scheme: Scheme | undefined): string => (scheme === undefined ? '' : `&scheme=${scheme}`);
 

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { messageSchema } from '../../engine/message/message.ts';
 import type { Flag } from '../../engine/review/review.ts';
+import { posterSchema } from './desk.ts';
 import { act, read } from './kinds.ts';
 import { engineType, id, isoTime, keptDate, none } from './shapes.ts';
 
@@ -22,7 +23,7 @@ export const binItemSchema = v.strictObject({
   clipName: v.nullable(v.string()),
   clips: v.number(),
   /** A clip to be recognised by. */
-  posterClipId: v.nullable(id),
+  poster: v.nullable(posterSchema),
 });
 export type BinItem = v.InferOutput<typeof binItemSchema>;
 

@@ -4,6 +4,9 @@ import { read } from './kinds.ts';
 import { id, keptDate, none, pageParams } from './shapes.ts';
 import { namedTraineeSchema } from './trainees.ts';
 
+/** A clip to be recognised by its poster, and how it shows its footage, which makes the picture's address. */
+export const posterSchema = v.strictObject({ clipId: id, look: v.string() });
+
 export const sessionSummarySchema = v.strictObject({
   id,
   traineeId: id,
@@ -14,7 +17,7 @@ export const sessionSummarySchema = v.strictObject({
   exercises: v.array(v.string()),
   clips: v.number(),
   /** The first clips that have a poster, at most three, to be recognised by. */
-  posterClipIds: v.array(id),
+  posters: v.array(posterSchema),
   flags: v.number(),
   /** The session's mark, or '' while there is none. */
   mark: v.string(),

@@ -79,7 +79,9 @@ function BinLine({ item, onBack }: { readonly item: BinItem; readonly onBack: ()
   return (
     <tr data-binned={item.kind}>
       <td className="posters">
-        {item.posterClipId !== null && <img src={posterAddress(item.posterClipId)} alt="" draggable={false} />}
+        {item.poster !== null && (
+          <img src={posterAddress(item.poster.clipId, item.poster.look)} alt="" draggable={false} />
+        )}
       </td>
       <th scope="row">
         {name}

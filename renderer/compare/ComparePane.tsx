@@ -1,16 +1,20 @@
 import { FlipHorizontal } from 'lucide-react';
 import { type PointerEvent, type ReactNode, useEffect, useRef, useState } from 'react';
+import { asFilmed } from '../../engine/framing/framing.ts';
+import { toldFrame } from '../../engine/framing/toldTime.ts';
 import { frameStartUs } from '../../engine/time/frames.ts';
 import { mediaToLiftingUs } from '../../engine/time/moment.ts';
-import { clock, toHundredth } from '../base/figures.ts';
+import { toHundredth } from '../base/figures.ts';
 import { ClipPicture, createClipPlayer } from '../player/ClipPicture.tsx';
+import { clipClock } from '../player/clipClock.ts';
+import { FramedPicture } from '../player/FramedPicture.tsx';
 import type { Player, PlayerOptions, PlayerView } from '../player/player.ts';
 import { repFrames } from '../player/repFrames.ts';
 import { sayCompare } from '../words/sayCompare.ts';
 import { compareDesk, mirror, type Place, panAt, zoomAt } from './compareDesk.ts';
 import { transformOf } from './paneZoom.ts';
 import { Caption, RepFlags, RepMeasures } from './SideFacts.tsx';
-import type { Side } from './side.ts';
+import { framesOfSide, type Side } from './side.ts';
 
 type ComparePaneProps = {
   readonly side: Side;
@@ -40,12 +44,14 @@ export function ComparePane(props: ComparePaneProps) {
   const readout = useRef<HTMLParagraphElement>(null);
   const [loaded, setLoaded] = useState(false);
   const mirrored = compareDesk((state) => state.mirrored[place]);
+  const framing = clip.framing ?? asFilmed;
   const latest = useRef(props);
   latest.current = props;
   useEffect(() => {
     if (!loaded || video.current === null || canvas.current === null) return;
     const player = createClipPlayer({
       clipId: clip.id,
+      within: framesOfSide({ clip, tables }),
       video: video.current,
       canvas: canvas.current,
       playback: tables.playback,
@@ -69,15 +75,19 @@ export function ComparePane(props: ComparePaneProps) {
     <section className="compare-pane" aria-label={name}>
       <Caption side={side} />
       <ZoomedStage place={place}>
-        <div className="compare-picture" data-mirrored={mirrored}>
-          <ClipPicture
-            clip={clip}
-            video={video}
-            canvas={canvas}
-            onLoaded={() => setLoaded(true)}
-            onTrouble={() => sayTrouble(readout.current)}
-          />
-        </div>
+        <FramedPicture
+          upright={side.picture}
+          framing={{ ...framing, mirrored: framing.mirrored !== mirrored }}
+          footage={
+            <ClipPicture
+              clip={clip}
+              video={video}
+              canvas={canvas}
+              onLoaded={() => setLoaded(true)}
+              onTrouble={() => sayTrouble(readout.current)}
+            />
+          }
+        />
       </ZoomedStage>
       <div className="compare-foot">
         <fieldset aria-label={sayCompare('repOf', { side: name })}>
@@ -114,10 +124,13 @@ export function ComparePane(props: ComparePaneProps) {
 }
 
 function write(readout: HTMLElement, { clip, tables, rep }: Side, { frame, settled }: PlayerView): void {
-  const us = frameStartUs(tables.table, frame);
-  const first = repFrames(clip.reps, rep, tables.table)?.first ?? 0;
-  const since = mediaToLiftingUs(us - frameStartUs(tables.table, first), clip.realTimeFactor);
-  readout.textContent = sayCompare('readout', { frame, time: clock(us), seconds: toHundredth(since / 1_000_000), rep });
+  const { table } = tables;
+  const first = repFrames(clip.reps, rep, table)?.first ?? 0;
+  const since = mediaToLiftingUs(frameStartUs(table, frame) - frameStartUs(table, first), clip.realTimeFactor);
+  readout.textContent = sayCompare('readout', {
+    ...{ frame: toldFrame(clip, frame), time: clipClock(clip, table, frame) },
+    ...{ seconds: toHundredth(since / 1_000_000), rep },
+  });
   readout.setAttribute('data-frame', String(frame));
   readout.setAttribute('data-settled', String(settled));
 }

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { clipAddress, posterAddress } from '../../electron/contract/addresses.ts';
 import { day } from '../base/figures.ts';
+import { FramedPicture } from '../player/FramedPicture.tsx';
 import { createStillPainter } from '../player/stillPicture.ts';
 import { clipTimes } from '../player/videoLike.ts';
 import { sayCompare } from '../words/sayCompare.ts';
@@ -51,7 +52,9 @@ export function MonthsRow({ clips, left, rightId, frame, onChoose }: MonthsRowPr
 
 type SmallPictureProps = { readonly clip: AlikeClip; readonly left: Side; readonly frame: number };
 
-/** One clip, decoded at the phase of the left one; as it was filmed where it has no reps to tell a phase by. */
+const unknown = { width: 0, height: 0 };
+
+/** One clip, decoded at the phase of the left one; by its poster where it has no reps to tell a phase by. */
 function SmallPicture({ clip, left, frame }: SmallPictureProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const [side, setSide] = useState<Side | null>(null);
@@ -77,9 +80,15 @@ function SmallPicture({ clip, left, frame }: SmallPictureProps) {
     canvas.current?.setAttribute('data-frame', String(at));
   }, [side, left, frame]);
   return (
-    <>
-      <canvas ref={canvas} className="months-picture" aria-hidden="true" hidden={side === null} />
-      {side === null && <img className="months-picture" src={posterAddress(clip.clipId)} alt="" draggable={false} />}
-    </>
+    <span className="months-picture" aria-hidden="true">
+      <span className="framed-place" hidden={side === null}>
+        <FramedPicture
+          upright={side?.picture ?? unknown}
+          framing={side?.clip.framing}
+          footage={<canvas ref={canvas} />}
+        />
+      </span>
+      {side === null && <img src={posterAddress(clip.clipId)} alt="" draggable={false} />}
+    </span>
   );
 }

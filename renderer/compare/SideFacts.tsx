@@ -1,8 +1,7 @@
 import type { Fault } from '../../engine/exercises/exercise.ts';
 import type { Measured } from '../../engine/motion/measurement.ts';
 import type { Flag } from '../../engine/review/review.ts';
-import { frameStartUs } from '../../engine/time/frames.ts';
-import { clock, day, loadWords } from '../base/figures.ts';
+import { day, loadWords } from '../base/figures.ts';
 import {
   aboutCentimetres,
   aboutMetresPerSecond,
@@ -14,6 +13,7 @@ import {
   inTens,
 } from '../base/measureWords.ts';
 import { Strokes } from '../base/Strokes.tsx';
+import { clipClock } from '../player/clipClock.ts';
 import { frameOfMoment } from '../player/repFrames.ts';
 import { catalogueState } from '../state/catalogueState.ts';
 import { sayCompare } from '../words/sayCompare.ts';
@@ -87,7 +87,7 @@ export function RepFlags({ side, onGo }: RepFlagsProps) {
           <li key={flag.id}>
             <button type="button" className="quiet-button" onClick={() => onGo(frame)}>
               <Strokes severity={flag.severity} /> {named(flag)}{' '}
-              <span className="figure soft">{clock(frameStartUs(table, frame))}</span>
+              <span className="figure soft">{clipClock(side.clip, table, frame)}</span>
             </button>
             {flag.note !== '' && <span className="soft"> {flag.note}</span>}
           </li>

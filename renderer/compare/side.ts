@@ -1,8 +1,10 @@
 import type { Result } from '../../electron/contract/requests.ts';
+import { framesShown } from '../../engine/framing/section.ts';
 import type { Clip, Flag } from '../../engine/review/review.ts';
 import { frameAtUs, frameStartUs } from '../../engine/time/frames.ts';
 import { mediaToLiftingUs } from '../../engine/time/moment.ts';
 import { read } from '../bridge/read.ts';
+import type { Loop } from '../player/player.ts';
 import { repFrames, samePhase } from '../player/repFrames.ts';
 import { type ClipMeasures, type ClipTables, tablesState } from '../state/clipState.ts';
 
@@ -15,6 +17,8 @@ export type Side = {
   readonly exercise: string;
   readonly units: 'kg' | 'lb';
   readonly clip: Clip;
+  /** The size of its upright picture. */
+  readonly picture: { readonly width: number; readonly height: number };
   readonly tables: ClipTables;
   readonly rep: number;
   /** Flags of this clip. */
@@ -34,13 +38,15 @@ export async function loadSide(sessionId: string, clipId: string, rep: number | 
   const [first] = clip?.reps ?? [];
   if (answer === null || entry === undefined || clip === undefined || tables === null || first === undefined)
     return null;
-  const { review } = answer;
+  const { review, media } = answer;
+  const { width, height } = media.find((one) => one.clipId === clipId) ?? { width: 0, height: 0 };
   const wanted = clip.reps.some((one) => one.index === rep) ? rep : null;
   return {
     ...{
       sessionId,
       clip,
       tables,
+      picture: { width, height },
       date: review.session.date,
       exercise: entry.exercise,
       units: review.trainee.units,
@@ -68,6 +74,12 @@ export function frameInStep(frame: number, from: Side, to: Side, inStep: InStep)
   const lifting = mediaToLiftingUs(Math.max(0, since), from.clip.realTimeFactor);
   const us = frameStartUs(to.tables.table, other.first) + Math.round(lifting * to.clip.realTimeFactor);
   return Math.min(other.last, frameAtUs(to.tables.table, us));
+}
+
+/** The frames that a clip shows of its footage, for its player. */
+export function framesOfSide({ clip, tables }: Pick<Side, 'clip' | 'tables'>): Loop {
+  const { firstFrame, lastFrame } = framesShown(clip.section, tables.table);
+  return { first: firstFrame, last: lastFrame };
 }
 
 /** Where a side goes when another of its reps is chosen: to the phase that the frame has in the rep before. */

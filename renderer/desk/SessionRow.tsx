@@ -56,8 +56,8 @@ export function SessionRow({ session, exerciseName, onDropClips, onAddClips }: S
       </td>
       <td className="figure">{day(session.date)}</td>
       <td className="posters">
-        {session.posterClipIds.map((clipId) => (
-          <img key={clipId} src={posterAddress(clipId)} alt="" draggable={false} />
+        {session.posters.map(({ clipId, look }) => (
+          <img key={clipId} src={posterAddress(clipId, look)} alt="" draggable={false} />
         ))}
       </td>
       <td className="exercises" title={exercises}>

@@ -1,10 +1,13 @@
+import type { BinItem } from '../../contract/bin.ts';
 import { tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
 import { undoAtDesk } from '../store/acts.ts';
 import { type Binned, daysLeftOf, listBin } from '../store/bin.ts';
 import type { Changes } from '../store/changes.ts';
 import { findClip, findClipAnywhere, listClips } from '../store/clips.ts';
+import type { Reading } from '../store/connection.ts';
 import { findEntry, findEntryAnywhere, listEntries } from '../store/entries.ts';
+import { lookOfRow } from '../store/framing.ts';
 import { findSession, findSessionAnywhere, listSecondLooks } from '../store/sessions.ts';
 import { findTrainee } from '../store/trainees.ts';
 import { actOnSession, actOnSessions } from './acts.ts';
@@ -69,7 +72,8 @@ function stopWorkOn({ jobs }: Context, clipIds: readonly string[]): void {
 
 export const listBinned: Handler<'bin.list'> = (context) => {
   const at = new Date();
-  return listBin(context.library().reading).map((row) => ({
+  const { reading } = context.library();
+  return listBin(reading).map((row) => ({
     kind: row.kind,
     id: row.id,
     sessionId: row.session_id,
@@ -81,9 +85,12 @@ export const listBinned: Handler<'bin.list'> = (context) => {
     exercise: row.exercise,
     clipName: row.clip_name,
     clips: row.clips,
-    posterClipId: row.poster_clip_id,
+    poster: posterOf(reading, row.poster_clip_id),
   }));
 };
+
+const posterOf = (reading: Reading, clipId: string | null): BinItem['poster'] =>
+  clipId === null ? null : { clipId, look: lookOfRow(findClipAnywhere(reading, clipId)) };
 
 export const restoreBinned: Handler<'bin.restore'> = (context, { kind, id }) => restorers[kind](context, id);
 

@@ -6,15 +6,14 @@ import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import { mediaType } from '../files/mediaType.ts';
 import type { Changes } from '../store/changes.ts';
-import { findClip, findClipAnywhere, listClipsAlike } from '../store/clips.ts';
+import { type ClipRow, findClip, findClipAnywhere, listClipsAlike } from '../store/clips.ts';
 import { findEntry, nextEntryOrdinal, planColumns } from '../store/entries.ts';
-import type { LibraryFolder } from '../store/folder.ts';
 import { type FootageRow, footageOfClip } from '../store/footage.ts';
 import { readFrameTable } from '../store/frameTables.ts';
-import type { Library } from '../store/library.ts';
 import { keptNarration } from '../store/narrations.ts';
 import { findSession } from '../store/sessions.ts';
 import { actOnSession } from './acts.ts';
+import { pictureOfClip } from './clipPictures.ts';
 import type { Handler } from './handler.ts';
 import { knownExercise } from './judging.ts';
 
@@ -100,30 +99,29 @@ export function deleteFlag(changes: Changes, flagId: string): void {
 }
 
 /** What lies in the bin is still recognised by its picture. */
-export const resolveMedia: Handler<'media.resolve'> = (context, { clipId, what }) => {
+export const resolveMedia: Handler<'media.resolve'> = async (context, { clipId, what }) => {
   const library = context.library();
   const clip = findClipAnywhere(library.reading, clipId);
-  const file = what === 'voice' ? keptNarration(library, clipId)?.soundFile : pictureFile(library, clipId, what);
+  const footage = what === 'voice' ? undefined : footageOfClip(library.reading, clipId);
+  const file =
+    what === 'voice'
+      ? keptNarration(library, clipId)?.soundFile
+      : footage && (await fileFor(context, { clip, footage, what }));
   if (!file || !existsSync(file)) {
     throw new ProblemError('not-found', 'pictureMissing', { what, clip: clip.name });
   }
   return { path: file, type: mediaType(file) };
 };
 
-function pictureFile(library: Library, clipId: string, what: 'clip' | 'poster' | 'filmstrip'): string | null {
-  const footage = footageOfClip(library.reading, clipId);
-  return footage === undefined ? null : fileFor(library.folder, footage, what);
-}
-
-function fileFor(folder: LibraryFolder, footage: FootageRow, what: 'clip' | 'poster' | 'filmstrip'): string | null {
-  switch (what) {
-    case 'clip': {
-      const name = footage.plays === 'proxy' ? footage.proxy_file : footage.file;
-      return name && path.join(folder.clips, name);
-    }
-    case 'poster':
-      return footage.poster_file && path.join(folder.pictures, footage.poster_file);
-    case 'filmstrip':
-      return footage.filmstrip_file && path.join(folder.pictures, footage.filmstrip_file);
-  }
+async function fileFor(
+  context: Context,
+  {
+    clip,
+    footage,
+    what,
+  }: { readonly clip: ClipRow; readonly footage: FootageRow; readonly what: 'clip' | 'poster' | 'filmstrip' },
+): Promise<string | null> {
+  if (what !== 'clip') return pictureOfClip(context, { clip, footage, what });
+  const name = footage.plays === 'proxy' ? footage.proxy_file : footage.file;
+  return name && path.join(context.library().folder.clips, name);
 }

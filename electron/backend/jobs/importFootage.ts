@@ -12,7 +12,7 @@ import { partSuffix, settleFile } from '../files/writeWhole.ts';
 import { type ClipProbe, probeClip } from '../media/probe/probeClip.ts';
 import type { RecordedAt } from '../media/probe/recordedAt.ts';
 import type { MediaTools } from '../media/tools/mediaTools.ts';
-import { makeFilmstrip, makePoster } from '../media/write/pictures.ts';
+import { filmstripHeightPx, makeFilmstrip, makePoster, picturesIn } from '../media/write/pictures.ts';
 import type { Writing } from '../store/connection.ts';
 import { type FootageRow, findFootageByContent, insertFootage } from '../store/footage.ts';
 import { writeFrameTable } from '../store/frameTables.ts';
@@ -108,8 +108,6 @@ async function removeAll(files: readonly string[]): Promise<void> {
   for (const file of files) await rm(file, { force: true });
 }
 
-const filmstripHeightPx = 72;
-
 /** Where a clip's pictures were written, and how many stand in the filmstrip. */
 export type Pictures = { readonly poster: string; readonly filmstrip: string; readonly count: number };
 
@@ -120,8 +118,7 @@ export async function makePictures(
   { facts }: ClipProbe,
   { poster, filmstrip, signal }: { readonly poster: string; readonly filmstrip: string; readonly signal: AbortSignal },
 ): Promise<Pictures> {
-  // About one a second: enough to find one's way, few enough for a picture that decoders still take.
-  const count = Math.min(60, Math.max(8, Math.round(facts.durationUs / 1_000_000)));
+  const count = picturesIn(facts.durationUs);
   await makePoster(tools, source, poster, { atUs: Math.floor(facts.durationUs / 2), signal });
   const { durationUs } = facts;
   await makeFilmstrip(tools, source, filmstrip, { pictures: count, heightPx: filmstripHeightPx, durationUs, signal });

@@ -10,7 +10,7 @@ import { all, first, type Reading } from './connection.ts';
 import { listEntries } from './entries.ts';
 import type { LibraryFolder } from './folder.ts';
 import { type FootageRow, findFootage } from './footage.ts';
-import { type FramingColumns, uprightOf } from './framing.ts';
+import { type FramingColumns, lookOfRow, uprightOf } from './framing.ts';
 
 export type ClipRow = Row &
   FramingColumns & {
@@ -107,18 +107,22 @@ export function mediaOfSession(reading: Reading, folder: LibraryFolder, sessionI
 
 const mostPosters = 3;
 
+/** A clip to be recognised by its poster, and how it shows its footage (`lookKey`). */
+export type Poster = { readonly clipId: string; readonly look: string };
+
 /** The first clips of a session that have a poster, at most three. */
-export function posterClips(reading: Reading, folder: LibraryFolder, sessionId: string): string[] {
-  const sql = `SELECT clip.id, footage.poster_file AS poster FROM entry
+export function postersOf(reading: Reading, folder: LibraryFolder, sessionId: string): Poster[] {
+  const sql = `SELECT clip.*, footage.poster_file AS poster FROM entry
     JOIN clip ON clip.entry_id = entry.id JOIN footage ON footage.id = clip.footage_id
     WHERE entry.session_id = ? AND footage.poster_file IS NOT NULL
       AND clip.removed_at IS NULL AND entry.removed_at IS NULL
     ORDER BY entry.ordinal, entry.id, clip.ordinal, clip.id`;
-  const ids: string[] = [];
-  for (const { id, poster } of all<{ id: string; poster: string }>(reading, sql, sessionId)) {
-    if (ids.length < mostPosters && isThere(folder.pictures, poster)) ids.push(id);
+  const posters: Poster[] = [];
+  for (const { poster, ...clip } of all<ClipRow & { poster: string }>(reading, sql, sessionId)) {
+    if (posters.length < mostPosters && isThere(folder.pictures, poster))
+      posters.push({ clipId: clip.id, look: lookOfRow(clip) });
   }
-  return ids;
+  return posters;
 }
 
 /** What the player needs to know of a clip. */

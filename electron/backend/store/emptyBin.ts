@@ -4,7 +4,7 @@ import { sealHistory } from './acts.ts';
 import { type Binned, listOverdue } from './bin.ts';
 import { all, inTransaction, run, type Writing } from './connection.ts';
 import { deleteForGood, isFootageFree } from './deleteForGood.ts';
-import type { LibraryFolder } from './folder.ts';
+import { framedPicturesName, type LibraryFolder } from './folder.ts';
 import { findFootage } from './footage.ts';
 import type { Library } from './library.ts';
 
@@ -45,6 +45,9 @@ function deleteBinned(writing: Writing, kind: Binned, id: string): void {
   }
   // A file whose clip is gone for good was thrown away: it doesn't lie in the inbox again.
   run(writing, `DELETE FROM arrival WHERE clip_id IN (SELECT clip.id FROM clip WHERE ${clipsIn[kind]})`, id);
+  for (const clip of all<{ id: string }>(writing, `SELECT id FROM clip WHERE ${clipsIn[kind]}`, id)) {
+    run(writing, "INSERT OR IGNORE INTO file_to_remove VALUES ('pictures', ?)", framedPicturesName(clip.id));
+  }
   deleteForGood(writing, kind, id);
   for (const { id: footageId } of footage) if (footageId !== null) removeIfFree(writing, footageId);
 }
@@ -70,7 +73,7 @@ function removeFiles(writing: Writing, folder: LibraryFolder): void {
     'SELECT folder, name FROM file_to_remove',
   );
   for (const { folder: where, name } of files) {
-    rmSync(path.join(folder[where], name), { force: true });
+    rmSync(path.join(folder[where], name), { force: true, recursive: true });
     run(writing, 'DELETE FROM file_to_remove WHERE folder = ? AND name = ?', where, name);
   }
 }

@@ -38,6 +38,11 @@ export function libraryFolder(root: string): LibraryFolder {
   };
 }
 
+/** Pictures of a clip that is framed or trimmed, made when they are asked for, in a folder of their own. */
+export const framedPicturesName = (clipId: string): string => `framed-${clipId}`;
+export const framedPicturesOf = ({ pictures }: LibraryFolder, clipId: string): string =>
+  path.join(pictures, framedPicturesName(clipId));
+
 const foldersOf = ({ clips, pictures, sounds, backups, handovers }: LibraryFolder) => [
   ...[clips, pictures, sounds, backups, handovers],
 ];

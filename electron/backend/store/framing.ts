@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { asFilmed, cropSchema, type Framing, isAsFilmed, type TurnDeg } from '../../../engine/framing/framing.ts';
+import { lookKey } from '../../../engine/framing/lookKey.ts';
 import { turnedSize } from '../../../engine/framing/picturePlaces.ts';
 import type { Section } from '../../../engine/framing/section.ts';
 import type { Row } from './changes.ts';
@@ -58,6 +59,9 @@ export function framingOfRow(row: FramingColumns): { framing?: Framing; section?
   const [framing, section] = [framingOf(row), sectionOf(row)];
   return { ...(!isAsFilmed(framing) && { framing }), ...(section && { section }) };
 }
+
+/** What tells pictures of a row apart from others of its footage. */
+export const lookOfRow = (row: FramingColumns): string => lookKey(framingOfRow(row));
 
 /** The upright picture of footage as a clip shows it: its size, and the turn that comes on top of what the file says. */
 export function uprightOf(

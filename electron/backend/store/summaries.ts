@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import type { SessionState } from '../../../engine/night/sessionState.ts';
 import type { SessionSummary } from '../../contract/desk.ts';
-import { posterClips } from './clips.ts';
+import { postersOf } from './clips.ts';
 import { all, first, type Reading, run, type Writing } from './connection.ts';
 import type { LibraryFolder } from './folder.ts';
 
@@ -266,6 +266,6 @@ function summaryOf(reading: Reading, folder: LibraryFolder, row: SummaryRow): Se
     archived: row.archived === 1,
     ...kept,
     exercises: [...exercises],
-    posterClipIds: posterClips(reading, folder, row.id),
+    posters: postersOf(reading, folder, row.id),
   };
 }

@@ -25,9 +25,13 @@ type ClipPickerProps = {
 const setNumber = (clips: readonly Clip[], clip: Clip): number =>
   setsOf(clips).findIndex(({ lead }) => lead.id === leadOf(clips, clip).id) + 1;
 
+/** Which camera of its set a clip is of; the one that leads is the first. */
+const cameraNumber = (clips: readonly Clip[], clip: Clip): number =>
+  clipsOfSet(clips, clip).findIndex(({ id }) => id === clip.id) + 1;
+
 /** "Set 2", or "Set 2, camera 2" where another clip leads it. */
 function setName(clips: readonly Clip[], clip: Clip): string {
-  const camera = clipsOfSet(clips, clip).findIndex(({ id }) => id === clip.id) + 1;
+  const camera = cameraNumber(clips, clip);
   const set = setNumber(clips, clip);
   return camera > 1 ? sayReviewHead('setCamera', { set, camera }) : sayReviewHead('set', { set });
 }
@@ -94,6 +98,7 @@ export function ClipPicker({ review, media, clipId, exercises, onAdd }: ClipPick
                   aria-label={sayReviewHead('clip', {
                     exercise: name,
                     set: setNumber(entry.clips, clip),
+                    camera: cameraNumber(entry.clips, clip),
                     name: clip.name,
                   })}
                   aria-current={clip.id === clipId ? 'true' : undefined}

@@ -2,6 +2,7 @@ import { type ReactNode, type RefObject, useEffect, useMemo, useRef, useState } 
 import { useShallow } from 'zustand/react/shallow';
 import { posterAddress } from '../../../electron/contract/addresses.ts';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
+import { lookKey } from '../../../engine/framing/lookKey.ts';
 import { clipsOfSet } from '../../../engine/review/camerasOfSet.ts';
 import { entryOfClip } from '../../../engine/review/parts.ts';
 import type { Clip } from '../../../engine/review/review.ts';
@@ -51,7 +52,7 @@ export function Stage({ clip, media, tables, children }: StageProps) {
   if (!media.ready || media.trouble !== null) {
     return (
       <div className="stage" data-testid="stage">
-        {media.hasPoster && <img className="stage-poster" src={posterAddress(clip.id)} alt="" />}
+        {media.hasPoster && <img className="stage-poster" src={posterAddress(clip.id, lookKey(clip))} alt="" />}
         <p className="stage-words">{why !== '' ? why : sayStage('stillRead')}</p>
       </div>
     );

@@ -1,6 +1,7 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { filmstripAddress } from '../../../electron/contract/addresses.ts';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
+import { lookKey } from '../../../engine/framing/lookKey.ts';
 import { framesShown } from '../../../engine/framing/section.ts';
 import { toldFrame } from '../../../engine/framing/toldTime.ts';
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
@@ -18,6 +19,7 @@ import {
   shareOfFrame,
   windowOfFrames,
 } from '../model/stripWindow.ts';
+import { framingState } from '../state/framingState.ts';
 import { playerState, usePlayhead } from '../state/playerState.ts';
 import { stripState, useLayer } from '../state/viewState.ts';
 import { CurvesLane } from './CurvesLane.tsx';
@@ -47,10 +49,9 @@ export function Strip({ clip, media, flags, table }: StripProps) {
   const showsCurves = useLayer('curves');
   const measurement = measures?.measurement ?? null;
   const { firstFrame, lastFrame } = framesShown(clip.section, table);
-  useEffect(
-    () => stripState.getState().showWithin(windowOfFrames(table, { firstFrame, lastFrame })),
-    [table, firstFrame, lastFrame],
-  );
+  const shown = useMemo(() => windowOfFrames(table, { firstFrame, lastFrame }), [table, firstFrame, lastFrame]);
+  useEffect(() => stripState.getState().showWithin(shown), [shown]);
+  const look = useSettledLook(clip);
   const bounds = stripState((state) => state.bounds);
   usePlayhead((now) => {
     if (now.clipId !== clip.id || now.frame >= table.ticks.length || line.current === null) return;
@@ -91,7 +92,7 @@ export function Strip({ clip, media, flags, table }: StripProps) {
   const isZoomed = length < bounds.to - bounds.from - 1e-9;
   return (
     <div className="strip" data-testid="strip" data-zoomed={isZoomed}>
-      {isZoomed && <Overview media={media} window={window} />}
+      {isZoomed && <Overview media={media} look={look} shown={shown} window={window} />}
       <div
         ref={track}
         className="strip-track"
@@ -126,10 +127,13 @@ export function Strip({ clip, media, flags, table }: StripProps) {
           {media.filmstripPictures > 0 ? (
             <img
               className="filmstrip"
-              src={filmstripAddress(clip.id)}
+              src={filmstripAddress(clip.id, look)}
               alt=""
               draggable={false}
-              style={{ width: percentOf(1 / length), marginInlineStart: percentOf(-window.from / length) }}
+              style={{
+                width: percentOf((shown.to - shown.from) / length),
+                marginInlineStart: percentOf((shown.from - window.from) / length),
+              }}
             />
           ) : (
             <div className="filmstrip" />
@@ -161,14 +165,29 @@ export function Strip({ clip, media, flags, table }: StripProps) {
   );
 }
 
-type OverviewProps = { readonly media: ClipMedia; readonly window: StripWindow };
+/** How the clip's picture is framed; while that is being changed, as it was before: each change would make the filmstrip anew. */
+function useSettledLook(clip: Clip): string {
+  const isFraming = framingState((state) => state.framing === 'on');
+  const settled = useRef({ clipId: clip.id, look: lookKey(clip) });
+  if (!isFraming || settled.current.clipId !== clip.id) settled.current = { clipId: clip.id, look: lookKey(clip) };
+  return settled.current.look;
+}
+
+type OverviewProps = {
+  readonly media: ClipMedia;
+  readonly look: string;
+  /** What the clip shows of its footage. */
+  readonly shown: StripWindow;
+  readonly window: StripWindow;
+};
 
 /** The whole clip, small, with the part that the strip shows; a click or a drag moves that part. */
-function Overview({ media, window }: OverviewProps) {
+function Overview({ media, look, shown, window }: OverviewProps) {
   const length = window.to - window.from;
+  const whole = shown.to - shown.from;
   const show = (event: React.PointerEvent): void => {
     const box = event.currentTarget.getBoundingClientRect();
-    const middle = (event.clientX - box.left) / box.width;
+    const middle = shareAt(shown, (event.clientX - box.left) / box.width);
     stripState.getState().pan((middle - length / 2 - stripState.getState().window.from) / length);
   };
   return (
@@ -184,8 +203,11 @@ function Overview({ media, window }: OverviewProps) {
         if (event.currentTarget.hasPointerCapture(event.pointerId)) show(event);
       }}
     >
-      {media.filmstripPictures > 0 && <img src={filmstripAddress(media.clipId)} alt="" draggable={false} />}
-      <div className="overview-window" style={{ left: `${window.from * 100}%`, width: `${length * 100}%` }} />
+      {media.filmstripPictures > 0 && <img src={filmstripAddress(media.clipId, look)} alt="" draggable={false} />}
+      <div
+        className="overview-window"
+        style={{ left: percentOf(inWindow(shown, window.from)), width: percentOf(length / whole) }}
+      />
     </div>
   );
 }

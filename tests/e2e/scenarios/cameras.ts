@@ -4,7 +4,6 @@ import path from 'node:path';
 import type { Locator } from 'playwright-core';
 import { checkerSource, checkScreen } from '../harness/accessible.ts';
 import type { App } from '../harness/app.ts';
-import type { Bench } from '../harness/bench.ts';
 import { type CountedClip, makeCountedClip } from '../harness/countedClip.ts';
 import { finishedJob } from '../harness/jobs.ts';
 import { addOneClip } from '../harness/oneClip.ts';
@@ -83,7 +82,7 @@ export const cameras: Scenario = {
       await goToFrame(app, 24);
       await bothShow(24, 10);
     });
-    await lookAt(app, bench, 'landscape');
+    await bench.picture(app, '21-cameras');
     await checkScreen(app, report, await checkerSource(), 'two cameras');
 
     await report.check('a flag on each stands in one scorecard', async () => {
@@ -117,7 +116,7 @@ export const cameras: Scenario = {
           return width / height;
         });
       await until('a picture on its side', async () => Math.abs((await shape()) - 240 / 384) < 0.02);
-      await lookAt(app, bench, 'turned');
+      await bench.picture(app, '21-cameras-framed');
       await app.ask('clips.frame', {
         ...{ clipId, change: { turnDeg: 180, crop: { leftPx: 0, topPx: 0, widthPx: 320, heightPx: 240 } } },
       });
@@ -159,21 +158,4 @@ async function barsOf(app: App, part: Locator, bits = 12): Promise<number> {
     },
     { png, bits },
   );
-}
-
-/** Pictures of the screen at two sizes, light and dark. */
-async function lookAt(app: App, bench: Bench, name: string): Promise<void> {
-  const { page } = app;
-  const before = page.viewportSize();
-  for (const theme of ['light', 'dark'] as const) {
-    await page.evaluate((chosen) => document.documentElement.setAttribute('data-theme', chosen), theme);
-    for (const size of [
-      { width: 1280, height: 720 },
-      { width: 1920, height: 1080 },
-    ]) {
-      await page.setViewportSize(size);
-      await bench.picture(app, `21-cameras-${name}-${theme}-${size.width}`);
-    }
-  }
-  if (before !== null) await page.setViewportSize(before);
 }

@@ -21,6 +21,7 @@ const reps = [
 const side = (rep: number, realTimeFactor = 1): Side => ({
   ...{ sessionId: 's', date: '2026-03-04', exercise: 'back-squat', units: 'kg', rep, flags: [], measurement: null },
   clip: { ...squatClip({ reps }), realTimeFactor },
+  picture: { width: 640, height: 360 },
   tables: { table, playback: table },
 });
 

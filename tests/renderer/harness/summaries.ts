@@ -10,7 +10,7 @@ export const summaryOf = (change: Partial<SessionSummary> = {}): SessionSummary 
   date: '2026-03-04',
   exercises: ['back-squat'],
   clips: 2,
-  posterClipIds: [],
+  posters: [],
   flags: 3,
   mark: 'B+',
   provisional: false,

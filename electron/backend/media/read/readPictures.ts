@@ -1,16 +1,13 @@
-import type { Framing } from '../../../../engine/framing/framing.ts';
-import { type SeenPart, seenPart, seenSize } from '../../../../engine/framing/picturePlaces.ts';
+import { seenPart, seenSize } from '../../../../engine/framing/picturePlaces.ts';
 import { frameStartUs, seekTargetUs } from '../../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import type { ProblemError } from '../../../contract/reply.ts';
 import type { PictureSize, UprightPicture } from '../probe/streams.ts';
+import { type Look, lightOf, partSeen, turned } from '../tools/lookFilters.ts';
 import { type MediaTools, passthroughOptions } from '../tools/mediaTools.ts';
 import { refuseClip } from '../tools/refuse.ts';
 import { fileAddress, safeInputOptions } from '../tools/safeInput.ts';
 import { decodedFrames } from './decodedFrames.ts';
-
-/** Of how much of the upright picture, how bright, and whether as in a mirror. */
-export type Look = Pick<Framing, 'crop' | 'mirrored' | 'brightness'>;
 
 export type ReadOptions = {
   readonly table: FrameTable;
@@ -133,31 +130,6 @@ function argumentsFor(
       'pipe:1',
     ],
   ];
-}
-
-const turnFilters = { 0: [], 90: ['transpose=clock'], 180: ['hflip', 'vflip'], 270: ['transpose=cclock'] } as const;
-
-const turned = ({ turnDeg = 0 }: UprightPicture): readonly string[] => turnFilters[turnDeg];
-
-/** Cuts a part out of the upright picture and holds it before a mirror. */
-function partSeen(shown: PictureSize, look: Look | undefined): readonly string[] {
-  if (look === undefined) return [];
-  const part = seenPart(shown, look);
-  return [...(look.crop === null ? [] : cutOut(shown, part)), ...(look.mirrored ? ['hflip'] : [])];
-}
-
-function cutOut(shown: PictureSize, part: SeenPart): readonly string[] {
-  const { width, height } = seenSize(part);
-  // Places are those of square pixels.
-  return [`scale=${shown.width}:${shown.height}:flags=bilinear`, `crop=${width}:${height}:${part.left}:${part.top}`];
-}
-
-/** Multiplies light and colour, as a screen's brightness does; in limited range. */
-function lightOf(look: Look | undefined): readonly string[] {
-  if (look === undefined || look.brightness === 1) return [];
-  const times = look.brightness.toFixed(4);
-  const chroma = `clip((val-128)*${times}+128\\,16\\,240)`;
-  return [`lutyuv=y=clip((val-16)*${times}+16\\,16\\,235):u=${chroma}:v=${chroma}`];
 }
 
 /** A moment after which the frame is the first to appear, in seconds from the clip's first frame. */

@@ -1,19 +1,33 @@
 import type { WorkOptions } from '../probe/probeClip.ts';
+import type { UprightPicture } from '../probe/streams.ts';
+import { type Look, lightOf, partSeen, turned } from '../tools/lookFilters.ts';
 import type { MediaTools } from '../tools/mediaTools.ts';
 import { runFfmpeg } from '../tools/runFfmpeg.ts';
 
 /** Longest side of a poster, in pixels. */
 const posterPx = 960;
+export const filmstripHeightPx = 72;
+
+/** How many pictures a filmstrip has: about one a second, enough to find one's way, few enough for a picture that decoders still take. */
+export const picturesIn = (durationUs: number): number => Math.min(60, Math.max(8, Math.round(durationUs / 1_000_000)));
+
 /** Above this length only key frames are decoded for the filmstrip: ten times faster, and near enough for pictures this small. */
 const decodeAllUpToUs = 120_000_000;
 
+/** How a clip shows its footage; as filmed without. */
+type Shown = { readonly shown: UprightPicture; readonly look: Look };
+
 export type PosterOptions = WorkOptions & {
+  readonly as?: Shown | undefined;
   /** Media time of the picture, counted from the first frame. */
   readonly atUs: number;
 };
 
 export type FilmstripOptions = WorkOptions & {
-  /** How many pictures stand side by side: one for the middle of each equal part of the clip. */
+  readonly as?: Shown | undefined;
+  /** Where it begins, in media microseconds from the first frame; 0 without. */
+  readonly fromUs?: number;
+  /** How many pictures stand side by side: one for the middle of each equal part of its time. */
   readonly pictures: number;
   readonly heightPx: number;
   readonly durationUs: number;
@@ -26,14 +40,14 @@ export function makePoster(
   tools: MediaTools,
   clip: string,
   output: string,
-  { atUs, signal }: PosterOptions,
+  { as, atUs, signal }: PosterOptions,
 ): Promise<void> {
   const fit = `scale=w='min(iw,${posterPx})':h='min(ih,${posterPx})':force_original_aspect_ratio=decrease`;
   return runFfmpeg(tools, {
     input: clip,
     inputOptions: ['-ss', seconds(atUs)],
     output,
-    outputOptions: ['-map', '0:v:0', '-an', '-frames:v', '1', '-vf', `${fit},format=yuvj420p`, ...jpeg],
+    outputOptions: ['-map', '0:v:0', '-an', '-frames:v', '1', '-vf', framed(as, [fit]), ...jpeg],
     writes: 'mjpeg',
     signal,
   });
@@ -44,28 +58,50 @@ export async function makeFilmstrip(
   tools: MediaTools,
   clip: string,
   output: string,
-  { pictures, heightPx, durationUs, onProgress, signal }: FilmstripOptions,
+  { as, pictures, heightPx, fromUs = 0, durationUs, onProgress, signal }: FilmstripOptions,
 ): Promise<void> {
   onProgress?.(0);
   const slotS = durationUs / pictures / 1_000_000;
   // The picture on the screen at the middle of each slot: times are moved half a slot back, then rounded up to slots.
-  const filters = [
+  const inTime = [
     `setpts=PTS-STARTPTS-${(slotS / 2).toFixed(6)}/TB`,
     `fps=fps=${pictures * 1_000_000}/${durationUs}:start_time=0:round=up`,
-    `scale=-2:${heightPx}`,
-    'setsar=1',
-    `tile=${pictures}x1`,
-    'format=yuvj420p',
   ];
+  const sideBySide = [`scale=-2:${heightPx}`, 'setsar=1', `tile=${pictures}x1`];
   await runFfmpeg(tools, {
     input: clip,
-    inputOptions: durationUs > decodeAllUpToUs ? ['-skip_frame', 'nokey'] : [],
+    inputOptions: [
+      ...(durationUs > decodeAllUpToUs ? ['-skip_frame', 'nokey'] : []),
+      ...(fromUs > 0 ? ['-ss', seconds(fromUs)] : []),
+      ...(as === undefined ? [] : ['-t', seconds(durationUs)]),
+    ],
     output,
-    outputOptions: ['-map', '0:v:0', '-an', '-frames:v', '1', '-vf', filters.join(','), ...jpeg],
+    outputOptions: [
+      '-map',
+      '0:v:0',
+      '-an',
+      '-frames:v',
+      '1',
+      '-vf',
+      [...inTime, framed(as, sideBySide)].join(','),
+      ...jpeg,
+    ],
     writes: 'mjpeg',
     signal,
   });
   onProgress?.(1);
+}
+
+/** Filters that show the footage as a clip does, then the others, in the full range of a JPEG. */
+function framed(as: Shown | undefined, filters: readonly string[]): string {
+  const { shown, look } = as ?? {};
+  const light = lightOf(look);
+  return [
+    ...(shown === undefined ? [] : [...turned(shown), ...partSeen(shown, look)]),
+    ...filters,
+    ...(light.length === 0 ? [] : ['scale=out_range=tv', 'format=yuv420p', ...light]),
+    'format=yuvj420p',
+  ].join(',');
 }
 
 const jpeg: readonly string[] = ['-c:v', 'mjpeg', '-q:v', '4', '-map_metadata', '-1'];

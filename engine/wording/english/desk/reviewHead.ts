@@ -20,7 +20,7 @@ export const reviewHead = {
   withKey: '{name} ({key})',
   clips: 'Clips',
   noClipsShort: 'no clips',
-  clip: '{exercise}, set {set}: {name}',
+  clip: '{exercise}, set {set}{camera, plural, =1 {} other {, camera #}}: {name}',
   setCamera: 'Set {set}, camera {camera}',
   set: 'Set {set}',
   addClips: 'Import clips',

@@ -21,7 +21,7 @@ export const reviewHead: Readonly<Record<ReviewHeadMessageId, string>> = {
   withKey: '{name} ({key})',
   clips: 'Clips',
   noClipsShort: 'keine Clips',
-  clip: '{exercise}, Satz {set}: {name}',
+  clip: '{exercise}, Satz {set}{camera, plural, =1 {} other {, Kamera #}}: {name}',
   setCamera: 'Satz {set}, Kamera {camera}',
   set: 'Satz {set}',
   addClips: 'Clips importieren',

@@ -23,7 +23,7 @@ it('shows a session with its trainee, what it holds and its grade', async () => 
   expect(first.sessions).toEqual([
     {
       ...line,
-      ...{ exercises: ['back-squat'], clips: 1, posterClipIds: [clipId] },
+      ...{ exercises: ['back-squat'], clips: 1, posters: [{ clipId, look: '' }] },
       ...{ flags: 0, mark: '', provisional: false, byHand: false, secondLookOf: null, readOnly: false, coverage: 0 },
       archived: false,
       ...{ state: 'new', cameAt: expect.stringMatching(/^20/), measured: 0, clipsLeft: 1 },
