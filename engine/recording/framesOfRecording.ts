@@ -1,5 +1,6 @@
-import type { FrameRange } from '../framing/section.ts';
+import { type FrameRange, holds } from '../framing/section.ts';
 import type { CameraPath, DiscRecording, JointRecording, PointRecording, Recording } from './recording.ts';
+import type { Warning } from './warnings.ts';
 
 const some = <T>(items: readonly T[], { firstFrame, lastFrame }: FrameRange): T[] =>
   items.slice(firstFrame, lastFrame + 1);
@@ -24,8 +25,15 @@ export function recordingOfFrames({ disc, point, joints, camera, warnings }: Rec
     point: point && { ...point, frames: some(point.frames, range), camera: cameraOfFrames(point.camera, range) },
     joints: joints && { ...joints, frames: some(joints.frames, range) },
     ...(camera !== undefined && { camera: camera && cameraOfFrames(camera, range) }),
-    warnings,
+    warnings: warnings.flatMap((one) => warningOfFrames(one, range)),
   };
+}
+
+/** A warning of one frame is told by the part's own count, and not where the part doesn't show it. */
+function warningOfFrames(one: Warning, range: FrameRange): Warning[] {
+  const { frame } = one.values;
+  if (frame === undefined) return [one];
+  return holds(range, frame) ? [{ ...one, values: { ...one.values, frame: frame - range.firstFrame } }] : [];
 }
 
 /** Where what was recorded of a part lies in its footage. */

@@ -23,6 +23,7 @@ export function moveToParts(changes: Changes, clipId: string, split: Split): voi
     return part;
   };
   copySetUp(changes, clipId, parts);
+  copyDismissed(changes, clipId, parts);
   const reps = listReps(changes.reading, clipId);
   const homes = new Map(reps.map((rep) => [rep.id, partAt(frameOf(rep, 'start') ?? 0)]));
   for (const rep of reps) {
@@ -63,6 +64,15 @@ function copySetUp(changes: Changes, clipId: string, parts: readonly Part[]): vo
   if (!setUp) return;
   for (const part of parts) {
     if (part.clipId !== clipId) changes.insert('clip_set_up', setUpRow(part.clipId, setUp));
+  }
+}
+
+/** What was dismissed of the whole is dismissed in each part; from then on each part has its own answers. */
+function copyDismissed(changes: Changes, clipId: string, parts: readonly Part[]): void {
+  const dismissed = listSuggestionAnswers(changes.reading, clipId).filter(({ answer }) => answer === 'dismissed');
+  for (const part of parts) {
+    if (part.clipId === clipId) continue;
+    for (const answer of dismissed) changes.insert('suggestion_answer', { ...answer, clip_id: part.clipId });
   }
 }
 

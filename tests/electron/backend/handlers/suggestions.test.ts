@@ -188,3 +188,27 @@ it('is said as about where an edge that a person set leaves its ±', async () =>
   await ask(backend, 'reps.moveEdge', { clipId, rep, edge: 'start', frame });
   expect(await saidAsAbout(backend, clipId)).toContain(slow.id);
 });
+
+it('stays dismissed in each part of a clip that is split, and is brought back in one of them alone', async () => {
+  const { backend, folder, sessionId, clipId, first } = await proposals();
+  await ask(backend, 'suggestions.dismiss', { clipId, suggestionId: first.id, dismissed: true });
+  const before = dump(folder);
+  // Half-way between the first rep's end and the second's start.
+  const [one, two] = squatTruth.reps;
+  const cut = nearest(((one?.phases_s.concentric[1] ?? 0) + (two?.phases_s.eccentric[0] ?? 0)) / 2);
+  const { clipIds } = await ask(backend, 'clips.split', { clipId, cuts: [cut] });
+  const answersOf = async (id: string) => {
+    const { suggestions, dismissed } = await ask(backend, 'measures.get', { clipId: id });
+    return { open: idsOf(suggestions).includes(first.id), dismissed: idsOf(dismissed).includes(first.id) };
+  };
+  const parts = await Promise.all(clipIds.map(answersOf));
+  expect(parts.some(({ open }) => open)).toBe(false);
+  expect(parts.at(-1)).toEqual({ open: false, dismissed: true });
+  const [, other = ''] = clipIds;
+  await ask(backend, 'suggestions.dismiss', { clipId: other, suggestionId: first.id, dismissed: false });
+  expect(await answersOf(other)).toEqual({ open: true, dismissed: false });
+  expect(await answersOf(clipId)).toEqual(parts[0]);
+  await ask(backend, 'history.undo', { sessionId });
+  await ask(backend, 'history.undo', { sessionId });
+  expect(dump(folder)).toBe(before);
+});

@@ -3,6 +3,7 @@ import type { Exercise, View } from '../../../../engine/exercises/exercise.ts';
 import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
 import type { ManualRep } from '../../../../engine/motion/reps/setEdges.ts';
 import { measureSet } from '../../../../engine/motion/set/measureSet.ts';
+import type { SetToMeasure } from '../../../../engine/motion/set/setToMeasure.ts';
 import type { CameraPath, Outline, Recording, Upright } from '../../../../engine/recording/recording.ts';
 import { type SetUp, setUpSchema } from '../../../../engine/recording/setUp.ts';
 import { exercise } from '../../catalogue.ts';
@@ -39,7 +40,10 @@ export const squareOn = { radiusPx: discRadiusPx, radiusPlusMinusPx: 0.3, axisRa
 const setUpOf = (input: v.InferInput<typeof setUpSchema>): SetUp => v.parse(setUpSchema, input);
 
 /** What the engine measures of a load whose way is known, seen by a still camera that stands level and square. */
-export function measured({
+export const measured = (seen: SeenSet): SetMeasurement => measureSet(seenSet(seen));
+
+/** Such a set, to be measured. */
+export function seenSet({
   timesS,
   heightM,
   rightM = () => 0,
@@ -51,7 +55,7 @@ export function measured({
   edges = [],
   pointOnly = false,
   noise = { px: 0, seed: 1 },
-}: SeenSet): SetMeasurement {
+}: SeenSet): SetToMeasure {
   const camera: CameraPath = { moves: false, removable: true, frames: [], uprights: [...posts] };
   const off = whiteNoise(timesS.length, noise.seed);
   const frames = timesS.map((timeS, frame) => ({
@@ -66,7 +70,7 @@ export function measured({
     warnings: [],
   };
   const ticks = timesS.map((timeS) => Math.round(timeS * realTimeFactor * 90_000));
-  return measureSet({
+  return {
     recording,
     table: { timeBase: { numerator: 1, denominator: 90_000 }, ticks, endTicks: (ticks.at(-1) ?? 0) + 3000 },
     shown,
@@ -75,5 +79,5 @@ export function measured({
     view,
     setUp: setUpOf(setUp),
     edges,
-  });
+  };
 }
