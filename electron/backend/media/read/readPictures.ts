@@ -3,11 +3,11 @@ import { frameStartUs, seekTargetUs } from '../../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import type { ProblemError } from '../../../contract/reply.ts';
 import type { PictureSize, UprightPicture } from '../probe/streams.ts';
-import { type Look, lightOf, partSeen, turned } from '../tools/lookFilters.ts';
 import { type MediaTools, passthroughOptions } from '../tools/mediaTools.ts';
 import { refuseClip } from '../tools/refuse.ts';
 import { fileAddress, safeInputOptions } from '../tools/safeInput.ts';
 import { decodedFrames } from './decodedFrames.ts';
+import { type Look, lightOf, partSeen, turned } from './lookFilters.ts';
 
 export type ReadOptions = {
   readonly table: FrameTable;

@@ -1,6 +1,6 @@
 import type { WorkOptions } from '../probe/probeClip.ts';
 import type { UprightPicture } from '../probe/streams.ts';
-import { type Look, lightOf, partSeen, turned } from '../tools/lookFilters.ts';
+import { type Look, lightOf, partSeen, turned } from '../read/lookFilters.ts';
 import type { MediaTools } from '../tools/mediaTools.ts';
 import { runFfmpeg } from '../tools/runFfmpeg.ts';
 
