@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { open, rename, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
+import { flushFile, flushFolder } from './flush.ts';
 
 /** Ends the names of files that are still being written. */
 export const partSuffix = '.part';
@@ -40,17 +41,7 @@ export async function writeWhole(target: string, bytes: Uint8Array): Promise<voi
 
 /** Gives a finished file its name for good, so that a power cut can't take the name back. */
 export async function settleFile(part: string, target: string): Promise<void> {
+  await flushFile(part);
   await rename(part, target);
   await flushFolder(path.dirname(target));
-}
-
-async function flushFolder(folder: string): Promise<void> {
-  // Windows can't open folders; it has no need to.
-  if (process.platform === 'win32') return;
-  const handle = await open(folder, 'r');
-  try {
-    await handle.sync();
-  } finally {
-    await handle.close();
-  }
 }

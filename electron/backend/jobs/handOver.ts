@@ -1,16 +1,22 @@
-import { rm } from 'node:fs/promises';
 import path from 'node:path';
 import { onSectionClocks } from '../../../engine/edition/sectionClock.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
 import { sentVersionOf } from '../documents/sentLetter.ts';
-import { type Delivered, deliverHandover } from '../handover/package/deliverHandover.ts';
+import { type Delivered, deliverHandover, nameRecorded } from '../handover/package/deliverHandover.ts';
 import { type KeptFile, keepFiles } from '../handover/package/handoverZip.ts';
 import { contentHash, type LibrarySource, librarySource } from '../handover/source/librarySource.ts';
 import { deriveAnew, recordAct } from '../store/acts.ts';
 import { inSnapshot, inTransaction } from '../store/connection.ts';
-import { type HandoverRow, insertDelivery, insertHandover, listHandovers } from '../store/handovers.ts';
+import {
+  findDelivery,
+  type HandoverRow,
+  insertDelivery,
+  insertHandover,
+  listHandovers,
+  removeDelivery,
+} from '../store/handovers.ts';
 import { finishJob, type JobRow } from '../store/jobs.ts';
 import type { Library } from '../store/library.ts';
 import { readStanding, writeSent } from '../store/night.ts';
@@ -19,7 +25,8 @@ import type { JobTools } from './queue.ts';
 
 /**
  * Hands a session over and keeps what was handed over. What says the same as the version before is written out as that
- * version. Whole or not at all: a job that fails or is cancelled leaves neither files nor rows.
+ * version. Whole or not at all: a job that fails or is cancelled leaves neither files nor rows. It counts as handed over from
+ * its record on, and gets its name then.
  */
 export async function handOver(
   context: Context,
@@ -29,6 +36,12 @@ export async function handOver(
 ): Promise<void> {
   const library = context.library();
   assertWritable(library.reading, sessionId);
+  const recorded = findDelivery(library.reading, job.id);
+  if (recorded !== undefined) {
+    // It was ended between record and name, and is begun anew: what it wrote is what was handed over.
+    if (await nameRecorded(recorded.path, job.id)) return finish(context, job, sessionId);
+    removeDelivery(library.writing, job.id);
+  }
   const { source, content, stood } = inSnapshot(library.reading, () => {
     const asWanted = librarySource(context, sessionId, 'asWanted');
     const { names = asWanted.edition.names } = options;
@@ -44,17 +57,9 @@ export async function handOver(
   const version = same?.version ?? (before?.version ?? 0) + 1;
   const handedAt = new Date().toISOString();
   const order = { source, options, version, handedAt };
-  let kept: KeptFile | null = null;
-  const delivered = await deliverHandover(
-    await context.mediaTools(),
-    order,
-    { folder, workId: job.id },
-    { signal, report },
-    async (written, manifest) => {
-      if (same === null) kept = await keepFiles(library.folder, written, { manifest, sessionId });
-    },
-  );
-  try {
+  const record = async (written: string, delivered: Delivered): Promise<void> => {
+    const kept =
+      same === null ? await keepFiles(library.folder, written, { manifest: delivered.manifest, sessionId }) : null;
     inTransaction(library.writing, () => {
       writeSent(library.writing, sessionId, handedAt, stood);
       const row = same ?? keepRow(library, { source, content, delivered, kept });
@@ -67,12 +72,15 @@ export async function handOver(
         failed: JSON.stringify(delivered.manifest.failed),
       });
       deriveAnew(library.writing, sessionId);
-      finishJob(library.writing, job.id, { sessionId, clipId: null });
     });
-  } catch (error) {
-    await rm(delivered.path, { recursive: true, force: true });
-    throw error;
-  }
+  };
+  const target = { folder, workId: job.id };
+  await deliverHandover(await context.mediaTools(), order, target, { signal, report }, record);
+  finish(context, job, sessionId);
+}
+
+function finish(context: Context, job: JobRow, sessionId: string): void {
+  finishJob(context.library().writing, job.id, { sessionId, clipId: null });
   tellChanged(context, sessionId);
 }
 

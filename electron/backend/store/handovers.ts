@@ -49,6 +49,16 @@ export function listDeliveries(reading: Reading, sessionId: string): (DeliveryRo
   );
 }
 
+/** What a job wrote out, or undefined. */
+export function findDelivery(reading: Reading, jobId: string): DeliveryRow | undefined {
+  return first<DeliveryRow>(reading, 'SELECT * FROM handover_delivery WHERE job_id = ?', jobId);
+}
+
+/** Forgets that a job wrote something out: it lies nowhere. */
+export function removeDelivery(writing: Writing, jobId: string): void {
+  run(writing, 'DELETE FROM handover_delivery WHERE job_id = ?', jobId);
+}
+
 /** The newest act of a session, taken back or not; 0 without any. */
 export function newestAct(reading: Reading, sessionId: string): number {
   const sql = `SELECT max(coalesce((SELECT max(id) FROM act WHERE session_id = ?), 0),

@@ -1,7 +1,8 @@
 import { randomUUID } from 'node:crypto';
-import { mkdir, rename, rm, stat } from 'node:fs/promises';
+import { mkdir, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { ProblemError } from '../../../contract/reply.ts';
+import { settleFile } from '../../files/writeWhole.ts';
 import { cancelledWork, shownName } from './refuse.ts';
 
 /**
@@ -25,7 +26,7 @@ export async function writeWholeFile(
     stopIfCancelled();
     if (written === 'unwanted') return written;
     if ((await stat(unfinished)).size === 0) throw new Error('an empty file was written');
-    await rename(unfinished, output);
+    await settleFile(unfinished, output);
     return written;
   } catch (error) {
     if (error instanceof ProblemError) throw error;
