@@ -1,4 +1,7 @@
+import { type BigIntStats, statSync } from 'node:fs';
+import path from 'node:path';
 import Database from 'better-sqlite3';
+import { ProblemError } from '../../contract/reply.ts';
 
 declare const readable: unique symbol;
 declare const writable: unique symbol;
@@ -23,7 +26,7 @@ export function openReading(file: string): Reading {
 /** Opens the file for writing, creating it if need be, with the settings under which nothing acknowledged is lost. */
 export function openWriting(file: string): Writing {
   const database = new Database(file);
-  return keep(database, {} as Writing, [
+  const connection = keep(database, {} as Writing, [
     'journal_mode = WAL',
     // SQLite falls back to NORMAL on reopening a WAL file unless told: a power cut could then lose the last acts.
     'synchronous = FULL',
@@ -33,6 +36,24 @@ export function openWriting(file: string): Writing {
     'cell_size_check = ON',
     'temp_store = MEMORY',
   ]);
+  opened.set(connection, { file, found: statSync(file, { bigint: true }) });
+  return connection;
+}
+
+/** Which file a writing connection has open, and what the disk said of it then. */
+const opened = new WeakMap<Reading, { readonly file: string; readonly found: BigIntStats }>();
+
+/**
+ * Throws `disk` where the file that is open does not lie in its place any more: it was removed, moved or replaced, or its
+ * disk went away. What is written into it then is written into nothing that could be opened again.
+ */
+function assertInPlace(connection: Writing): void {
+  const known = opened.get(connection);
+  if (known === undefined) return;
+  const { file, found } = known;
+  const now = statSync(file, { bigint: true, throwIfNoEntry: false });
+  if (now?.ino === found.ino && now.dev === found.dev) return;
+  throw new ProblemError('disk', 'libraryGone', { folder: path.dirname(file) });
 }
 
 function keep<C extends Reading>(database: Database.Database, connection: C, pragmas: readonly string[]): C {
@@ -84,6 +105,8 @@ export function run(
   sql: string,
   ...values: readonly Value[]
 ): { readonly changes: number; readonly rowId: number } {
+  // Within a transaction it is looked at once, before the end.
+  if (!databaseOf(connection).inTransaction) assertInPlace(connection);
   const result = observed(connection, sql, () => prepared(connection, sql).run(...values));
   return { changes: result.changes, rowId: Number(result.lastInsertRowid) };
 }
@@ -95,7 +118,15 @@ export function runScript(connection: Writing, sql: string): void {
 
 /** One transaction that holds the write lock from its start: all of the work, or none of it. */
 export function inTransaction<T>(connection: Writing, work: () => T): T {
-  return databaseOf(connection).transaction(work).immediate();
+  const database = databaseOf(connection);
+  const isInside = database.inTransaction;
+  return database
+    .transaction(() => {
+      const value = work();
+      if (!isInside) assertInPlace(connection);
+      return value;
+    })
+    .immediate();
 }
 
 /** One state of the library for all that is read within, whatever others write meanwhile. */

@@ -25,7 +25,8 @@ export function inspectLibrary(folder: LibraryFolder, newestVersion: number): In
     connection = openReading(folder.database);
     return judge(connection, folder, newestVersion);
   } catch (error) {
-    throw error instanceof ProblemError ? error : damaged(folder, error);
+    // What the disk refuses says nothing of what is in the file.
+    throw error instanceof ProblemError || isOfDisk(error) ? error : damaged(folder, error);
   } finally {
     if (connection) closeReading(connection);
   }
@@ -50,6 +51,12 @@ function judge(connection: Reading, folder: LibraryFolder, newestVersion: number
 export function quickCheck(connection: Reading): string[] {
   const rows = all<{ quick_check: string }>(connection, 'PRAGMA quick_check(20)');
   return rows.map((row) => row.quick_check).filter((finding) => finding !== 'ok');
+}
+
+/** Whether an error is the disk's or the system's: the file may be as sound as ever. */
+function isOfDisk(error: unknown): boolean {
+  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+  return /^(E[A-Z]+|SQLITE_(READONLY|CANTOPEN|PERM|IOERR|FULL|BUSY|LOCKED|AUTH|NOMEM).*)$/.test(code);
 }
 
 function damaged(folder: LibraryFolder, cause: unknown): ProblemError {

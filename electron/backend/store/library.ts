@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { existsSync } from 'node:fs';
+import { accessSync, constants, existsSync } from 'node:fs';
 import Database from 'better-sqlite3';
 import type { Voice } from '../../contract/library.ts';
 import { ProblemError } from '../../contract/reply.ts';
@@ -123,12 +123,25 @@ function writeFacts(writing: Writing, facts: LibraryFacts): void {
 }
 
 function locked<T>(folder: LibraryFolder, work: (lock: LibraryLock) => T): T {
-  const lock = lockLibrary(folder);
+  assertMayWrite(folder);
+  let lock: LibraryLock | null = null;
   try {
+    lock = lockLibrary(folder);
     return work(lock);
   } catch (error) {
-    lock.release();
+    lock?.release();
     throw error instanceof ProblemError ? error : onDisk(folder, error);
+  }
+}
+
+/** Throws `disk` where the system lets nobody write into the folder, or into the files of the library in it. */
+function assertMayWrite(folder: LibraryFolder): void {
+  try {
+    for (const each of [folder.root, folder.database, folder.lock]) {
+      if (existsSync(each)) accessSync(each, constants.W_OK);
+    }
+  } catch (cause) {
+    throw new ProblemError('disk', 'libraryReadOnly', { folder: folder.root }, { cause });
   }
 }
 
@@ -153,6 +166,8 @@ export function lockLibrary(folder: LibraryFolder): LibraryLock {
     holder.exec('BEGIN EXCLUSIVE');
   } catch (error) {
     holder.close();
+    const isTaken = error instanceof Error && 'code' in error && /^SQLITE_(BUSY|LOCKED)/.test(String(error.code));
+    if (!isTaken) throw error;
     throw new ProblemError('library-busy', 'libraryBusy', { folder: folder.root }, { cause: error });
   }
   return {

@@ -5,6 +5,10 @@ export const library = {
   libraryThere: 'There is already a library in “{folder}”; it was left as it is.',
   libraryNotWritable:
     'The library in “{folder}” could not be opened for writing, so nothing was changed; check the folder and the free space on its disk.',
+  libraryReadOnly:
+    'The library in “{folder}” is read-only, so it was not opened and nothing was changed; allow writing to that folder, or copy it to where writing is allowed, and start again.',
+  libraryGone:
+    'The library is no longer in “{folder}”, so this was not saved; what was saved before is wherever the folder went. Put it back, or connect its disk, and start Rackside again.',
   libraryBusy:
     'The library in “{folder}” is open in another Rackside, so nothing was changed; close that one and try again.',
   noLibraryFile: '“{file}” is not a Rackside library, so it was not opened or changed; choose another folder.',

@@ -6,6 +6,10 @@ export const library = {
   libraryThere: 'In „{folder}“ gibt es schon eine Bibliothek. Sie bleibt, wie sie ist.',
   libraryNotWritable:
     'Die Bibliothek in „{folder}“ ließ sich nicht zum Schreiben öffnen, es wurde nichts geändert. Prüf den Ordner und ob genug Speicherplatz frei ist.',
+  libraryReadOnly:
+    'Die Bibliothek in „{folder}“ ist schreibgeschützt; sie wurde nicht geöffnet und nichts wurde geändert. Bitte das Schreiben in diesem Ordner erlauben oder ihn an einen Ort kopieren, an dem es erlaubt ist, und neu starten.',
+  libraryGone:
+    'Die Bibliothek liegt nicht mehr in „{folder}“, deshalb wurde dies nicht gespeichert; was vorher gespeichert wurde, liegt dort, wohin der Ordner kam. Bitte ihn zurücklegen oder sein Laufwerk anschließen und Rackside neu starten.',
   libraryBusy:
     'Die Bibliothek in „{folder}“ ist in einem anderen Rackside geöffnet, es wurde nichts geändert. Schließ das andere und versuch es noch einmal.',
   noLibraryFile:

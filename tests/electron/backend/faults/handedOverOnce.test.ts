@@ -6,9 +6,8 @@ import { expect, it } from 'vitest';
 import { ask, backendOn, jobEnd, newLibrary, newSession, temporaryFolder } from '../workbench.ts';
 
 it.each([
-  ['before', ''],
+  ['before', 'zip'],
   ['after', ''],
-  ['after', 'zip'],
 ] as const)('hands over once when the process is killed %s the naming of what it wrote %s', async (moment, zip) => {
   const folder = temporaryFolder();
   const out = temporaryFolder();
