@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import type { Backend } from '../../../electron/contract/backend.ts';
 import type { Reply } from '../../../electron/contract/reply.ts';
+import { turns } from '../../../engine/framing/framing.ts';
 import { ask } from './workbench.ts';
 
 const number = fc.nat({ max: 420 });
@@ -69,6 +70,36 @@ export const step = fc.oneof(
       clip: pick,
     }),
   },
+  {
+    weight: 3,
+    arbitrary: fc.record({
+      do: fc.constant('frame'),
+      clip: pick,
+      change: fc.record(
+        {
+          turnDeg: fc.constantFrom(...turns),
+          mirrored: fc.boolean(),
+          crop: fc.option(
+            fc.record({ leftPx: number, topPx: number, widthPx: fc.constant(64), heightPx: fc.constant(48) }),
+          ),
+          brightness: fc.double({ min: 0.25, max: 4, noNaN: true }),
+        },
+        { requiredKeys: [] },
+      ),
+    }),
+  },
+  // What is placed on a picture goes along when it is turned.
+  {
+    weight: 2,
+    arbitrary: fc.record({ do: fc.constant('place'), what: fc.nat({ max: 3 }), x: number, frame: number, clip: pick }),
+  },
+  {
+    weight: 2,
+    arbitrary: fc.record({ do: fc.constant('trim'), from: number, to: number, whole: fc.boolean(), clip: pick }),
+  },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('split'), frame: number, clip: pick }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('pair'), clip: pick, other: pick, frame: number }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('part'), clip: pick }) },
 );
 export type Step = typeof step extends fc.Arbitrary<infer T> ? T : never;
 
@@ -114,6 +145,27 @@ async function changeLetter(
     case 'remove':
       return backend.ask('letters.remove', { sessionId, paragraph });
   }
+}
+
+/** Draws, covers or points something out on a clip's picture. */
+function place(
+  backend: Backend,
+  clipId: string,
+  { what, x, frame }: Extract<Step, { readonly do: 'place' }>,
+): Promise<Reply<unknown>> {
+  const [a, b] = [
+    { x, y: 20 },
+    { x: x + 30, y: 60 },
+  ];
+  if (what === 0)
+    return backend.ask('drawings.add', { clipId, frame, drawn: { shape: 'plumb', points: [a, { ...a, y: 90 }] } });
+  if (what === 1) return backend.ask('drawings.add', { clipId, frame, drawn: { shape: 'circle', points: [a, b] } });
+  if (what === 2) {
+    const box = { leftPx: x, topPx: 20, widthPx: 30, heightPx: 40 };
+    return backend.ask('covers.add', { clipId, cover: { kind: 'box', place: { frame, box } } });
+  }
+  const knownLength = { from: { xPx: a.x, yPx: a.y }, to: { xPx: b.x, yPx: b.y }, lengthM: 0.5 };
+  return backend.ask('measures.setUp', { clipId, change: { facing: 'left', knownLength } });
 }
 
 /** Does one step on whatever is there; refused steps are part of the game. */
@@ -164,6 +216,25 @@ export async function take(backend: Backend, sessionId: string, one: Step): Prom
       return settle(backend.ask('sessions.update', { sessionId, equipment: one.place }));
     case 'clip':
       return settle(backend.ask('clips.update', { clipId, change: { realTimeFactor: one.factor } }));
+    case 'frame':
+      return settle(backend.ask('clips.frame', { clipId, change: one.change }));
+    case 'place':
+      return settle(place(backend, clipId, one));
+    case 'trim': {
+      const section = one.whole
+        ? null
+        : { firstFrame: Math.min(one.from, one.to), lastFrame: Math.max(one.from, one.to) };
+      return settle(backend.ask('clips.trim', { clipId, section }));
+    }
+    case 'split':
+      return settle(backend.ask('clips.split', { clipId, cuts: [one.frame] }));
+    case 'pair': {
+      const other = clips[one.other % Math.max(1, clips.length)]?.id ?? 'none';
+      const by = { how: 'frames', leadFrame: one.frame, frame: one.frame } as const;
+      return settle(backend.ask('cameras.pair', { leadId: clipId, clipId: other, by }));
+    }
+    case 'part':
+      return settle(backend.ask('cameras.part', { clipId }));
     case 'letter':
       return settle(changeLetter(backend, sessionId, one));
     case 'takeOut':
