@@ -89,7 +89,7 @@ export function RaiseList({ title, raises, catalogue, exerciseOf, findings }: Ra
   if (telling.length === 0) return null;
   return (
     <div className="raises">
-      <h3>{title}</h3>
+      <h2>{title}</h2>
       <ol>
         {telling.map((raise) => (
           <li key={raise.kind === 'finding' ? raise.findingId : raise.flagIds.join(' ')}>

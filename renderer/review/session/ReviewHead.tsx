@@ -51,10 +51,10 @@ export function ReviewHead({ review, history, secondLook, onDesk, onSession, onP
         </button>
       )}
       <span className="head-gap" />
-      <ReviewButton command={undo} className="quiet-button" shows="words" {...named('undoAct', history.undo)}>
+      <ReviewButton command={undo} className="quiet-button head-act" shows="words" {...named('undoAct', history.undo)}>
         <Undo2 aria-hidden="true" />
       </ReviewButton>
-      <ReviewButton command={redo} className="quiet-button" shows="words" {...named('redoAct', history.redo)}>
+      <ReviewButton command={redo} className="quiet-button head-act" shows="words" {...named('redoAct', history.redo)}>
         <Redo2 aria-hidden="true" />
       </ReviewButton>
       <button
