@@ -16,6 +16,7 @@ import { languageWindowRequests } from './language.ts';
 import { letterRequests } from './letters.ts';
 import { libraryRequests, libraryWindowRequests } from './library.ts';
 import { measuringRequests } from './measuring.ts';
+import { nameRequests } from './names.ts';
 import { narrationRequests, narrationWindowRequests } from './narrations.ts';
 import { nightRequests } from './night.ts';
 import { entryRequests, sessionRequests } from './sessions.ts';
@@ -49,6 +50,7 @@ export const requests = {
   ...jobRequests,
   ...settingRequests,
   ...narrationRequests,
+  ...nameRequests,
 } as const;
 
 type Requests = typeof requests;

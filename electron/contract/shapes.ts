@@ -4,7 +4,8 @@ import { nameModes } from '../../engine/names/shownName.ts';
 import { daySchema } from '../../engine/time/day.ts';
 
 export const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/));
-export const name = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(200));
+/** Composed, so that two spellings of a name are one. */
+export const name = v.pipe(v.string(), v.normalize('NFC'), v.trim(), v.minLength(1), v.maxLength(200));
 export const remark = v.pipe(v.string(), v.maxLength(2000));
 export const frame = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(10_000_000));
 /** A day that a person names. */

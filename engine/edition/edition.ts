@@ -14,14 +14,16 @@ import { speakerOf } from '../letter/speaker.ts';
 import { writeFilm } from '../letter/writeAdvice.ts';
 import { writeLetter } from '../letter/writeLetter.ts';
 import type { SetMeasurement } from '../motion/measurement.ts';
-import { type NameMode, nameHider } from '../names/shownName.ts';
+import type { NameDecision } from '../names/hideName.ts';
+import type { NameMode } from '../names/shownName.ts';
 import type { TrainedSession } from '../programme/week.ts';
 import type { Review } from '../review/review.ts';
 import type { SheetLength } from '../sheet/sheetExtras.ts';
 import { sheetJson } from '../sheet/sheetJson.ts';
 import { writeSheet } from '../sheet/writeSheet.ts';
+import { type NameDoubt, toldTexts } from './namesInSession.ts';
 import { noticesOf, type SessionNotices, withNotices } from './notices.ts';
-import { type Footage, reviewWithName, translatedReview, withFacts } from './shownReview.ts';
+import { type Footage, translatedReview, withFacts } from './shownReview.ts';
 
 /** What an edition is made from, as the desk keeps it. */
 export type EditionSource = {
@@ -32,6 +34,8 @@ export type EditionSource = {
   /** Its language is the language of every document. */
   readonly style: LetterStyle;
   readonly names: NameMode;
+  /** What the coach said of places that may hold the trainee's name. */
+  readonly nameDecisions?: readonly NameDecision[];
   /** The coach's own words in the letter. */
   readonly edits?: readonly LetterEdit[];
   /** What the coach left out of the letter, added to it and put in another order. */
@@ -55,6 +59,10 @@ export type Edition = {
   /** The judging data in the language of the edition. */
   readonly catalogue: Catalogue;
   readonly names: NameMode;
+  /** Places that may hold the hidden name, on which nobody has decided: nothing leaves the desk while there are any. */
+  readonly nameDoubts: readonly NameDoubt[];
+  /** Hides the name in a text that is no part of the session. */
+  readonly hideName: (text: string) => string;
   readonly style: LetterStyle;
   readonly earlier: readonly Review[];
   readonly measures: ReadonlyMap<string, SetMeasurement>;
@@ -119,6 +127,7 @@ function assemble(source: EditionSource, made: Partial<Pick<Edition, 'grade' | '
   const {
     style,
     names,
+    nameDecisions = [],
     edits = [],
     shape = plannedShape,
     earlier = [],
@@ -126,11 +135,12 @@ function assemble(source: EditionSource, made: Partial<Pick<Edition, 'grade' | '
     measures = new Map(),
   } = source;
   const catalogue = translated(source.catalogue, style.language);
-  const review = translatedReview(reviewWithName(source.review, names), catalogue);
-  const hide = nameHider(source.review.trainee.name, names);
+  const texts = { review: source.review, edits, own: shape.own };
+  const told = toldTexts(texts, names, source.catalogue, nameDecisions);
+  const review = translatedReview(told.review, catalogue);
   const exercises = review.entries.map(({ exercise }) => exercise);
-  const coachsWords = edits.map((edit) => ({ ...edit, words: hide(edit.words) }));
-  const coachsShape = { ...shape, own: shape.own.map((one) => ({ ...one, words: hide(one.words) })) };
+  const coachsWords = told.edits;
+  const coachsShape = { ...shape, own: told.own };
 
   const grade = made.grade ?? once(() => gradeSession(review, catalogue, weekBefore));
   const plan = made.plan ?? once(() => planLetter(review, grade(), catalogue, earlier));
@@ -172,6 +182,7 @@ function assemble(source: EditionSource, made: Partial<Pick<Edition, 'grade' | '
 
   return {
     ...{ source, review, catalogue, names, style, earlier, measures, grade, plan },
+    ...{ nameDoubts: told.doubts, hideName: told.hide },
     letter,
     sheet: (length, stills = noStills) =>
       withNotices(

@@ -1,63 +1,41 @@
+import { givenName } from './nameParts.ts';
+
 /** How a trainee is named in what leaves the desk. */
 export const nameModes = ['full', 'first', 'initials', 'none'] as const;
 export type NameMode = (typeof nameModes)[number];
 
 /** Replaces a hidden name, in every language. */
-const nobody = 'Trainee';
+export const nobody = 'Trainee';
 
-const partsOf = (fullName: string): string[] => fullName.trim().split(/\s+/u);
+/** Whether this is what stands for a hidden name: two who are called so are not one person. */
+export const isNameless = (name: string): boolean => new RegExp(`^${nobody}(?: \\d+)?$`, 'i').test(name.trim());
 
-const graphemes = new Intl.Segmenter(undefined, { granularity: 'grapheme' });
+/** What to call a nameless person beside others, so that lists tell them apart: "Trainee", "Trainee 2". */
+export function namelessBeside(names: readonly string[]): string {
+  const taken = new Set(names.map((name) => name.trim().toLowerCase()));
+  let name: string = nobody;
+  for (let count = 2; taken.has(name.toLowerCase()); count += 1) name = `${nobody} ${count}`;
+  return name;
+}
+
+const graphemes = new Intl.Segmenter('und', { granularity: 'grapheme' });
 
 /** The first character of a word as people count them, with a full stop. */
-function initial(word: string): string {
+export function initial(word: string): string {
   const [first] = graphemes.segment(word);
   return `${first?.segment ?? word}.`;
 }
 
 /** A name as the trainee wants it shown; never empty. */
 export function shownName(fullName: string, mode: NameMode): string {
-  const parts = partsOf(fullName);
   switch (mode) {
     case 'full':
       return fullName;
     case 'first':
-      return parts[0] ?? fullName;
+      return givenName(fullName);
     case 'initials':
-      return parts.map(initial).join('');
+      return fullName.trim().split(/\s+/u).map(initial).join('');
     case 'none':
       return nobody;
   }
-}
-
-const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/-]/g, '\\$&');
-
-/** Matches whole words only. */
-const alone = (pattern: string, flags: string): RegExp =>
-  new RegExp(`(?<![\\p{L}\\p{M}])${pattern}(?![\\p{L}\\p{M}])`, flags);
-
-/** "von", "de la" and single letters occur in many sentences that name nobody. */
-const isTelling = (part: string): boolean => /^[^\p{Ll}]/u.test(part) && [...part].length > 1;
-
-/**
- * Hides a name in texts as the trainee wants: the full name becomes the shown one, and a part that is not shown becomes
- * its initial or "Trainee". `anyCase` is for file names and titles, where capitals don't count.
- */
-export function nameHider(
-  fullName: string,
-  mode: NameMode,
-): (text: string, how?: { readonly anyCase: boolean }) => string {
-  if (mode === 'full') return (text) => text;
-  const shown = shownName(fullName, mode);
-  const parts = partsOf(fullName);
-  const hidden = parts.filter((part) => part !== shown && isTelling(part));
-  const whole = parts.map(escaped).join('[\\s_.-]+');
-  return (text, how) => {
-    const flags = how?.anyCase === true ? 'giu' : 'gu';
-    const told = text.replace(alone(whole, flags), () => shown);
-    return hidden.reduce(
-      (rest, part) => rest.replace(alone(escaped(part), flags), () => (mode === 'none' ? nobody : initial(part))),
-      told,
-    );
-  };
 }

@@ -12,7 +12,8 @@ import { drawingSchema, mostDrawings } from './drawings/drawing.ts';
 import { planSchema } from './plan.ts';
 
 const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/));
-const name = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(200));
+/** Composed: macOS keeps the names of files decomposed. */
+const name = v.pipe(v.string(), v.normalize('NFC'), v.trim(), v.minLength(1), v.maxLength(200));
 const remark = v.pipe(v.string(), v.maxLength(2000));
 const finite = v.pipe(v.number(), v.finite());
 const count = (most: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(most));

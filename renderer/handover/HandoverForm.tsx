@@ -1,5 +1,5 @@
 import { PackageCheck } from 'lucide-react';
-import { type RefObject, useState } from 'react';
+import { type RefObject, useRef, useState } from 'react';
 import type { SessionSummary } from '../../electron/contract/desk.ts';
 import { localDay, usualDaysToFilming } from '../../electron/contract/localDay.ts';
 import type { NameMode } from '../../engine/names/shownName.ts';
@@ -10,9 +10,12 @@ import { PaperField } from '../shared/PaperField.tsx';
 import { handoverState } from '../state/handoverState.ts';
 import { handoverChoices, paperState } from '../state/preferences.ts';
 import { sayHandover } from '../words/sayHandover.ts';
+import { sayNames } from '../words/sayNames.ts';
 import { sayProblem } from '../words/sayProblem.ts';
 import { ClipChoices } from './ClipChoices.tsx';
+import { NameChecks } from './NameChecks.tsx';
 import { PrivacyChoices } from './PrivacyChoices.tsx';
+import { useNameDoubts } from './useNameDoubts.ts';
 
 type HandoverFormProps = {
   readonly chosen: readonly SessionSummary[];
@@ -26,7 +29,14 @@ export function HandoverForm({ chosen, form }: HandoverFormProps) {
   const [nextFilming, setNextFilming] = useState(() => localDay(new Date(), usualDaysToFilming));
   const [names, setNames] = useState<NameMode | null>(null);
   const [asking, setAsking] = useState<'idle' | 'asking'>('idle');
+  const { held, readAgain } = useNameDoubts(chosen, names, choices.narrated);
+  const placesHeld = held.reduce((sum, { doubts }) => sum + doubts.length, 0);
+  const heldHeading = useRef<HTMLHeadingElement>(null);
   const deliver = async (): Promise<void> => {
+    if (placesHeld > 0) {
+      heldHeading.current?.focus();
+      return;
+    }
     setAsking('asking');
     const reply = await rackside().askWindow('handover.deliver', {
       sessionIds: chosen.map(({ id }) => id),
@@ -38,8 +48,10 @@ export function HandoverForm({ chosen, form }: HandoverFormProps) {
       },
     });
     setAsking('idle');
-    if (!reply.ok) statusState.getState().tell(sayProblem(reply.problem));
-    else if (reply.value.jobIds !== null) handoverState.getState().addStarted(reply.value.jobIds);
+    if (!reply.ok) {
+      statusState.getState().tell(sayProblem(reply.problem));
+      await readAgain();
+    } else if (reply.value.jobIds !== null) handoverState.getState().addStarted(reply.value.jobIds);
   };
   return (
     <form
@@ -51,6 +63,7 @@ export function HandoverForm({ chosen, form }: HandoverFormProps) {
         void deliver();
       }}
     >
+      <NameChecks held={held} chosen={chosen} onDecided={() => void readAgain()} heading={heldHeading} />
       <ClipChoices choices={choices} onChoose={choose} />
       <PrivacyChoices choices={choices} onChoose={choose} chosen={chosen} names={names} onNames={setNames} />
       <fieldset>
@@ -80,7 +93,11 @@ export function HandoverForm({ chosen, form }: HandoverFormProps) {
       <footer className="handover-foot">
         <button type="submit" className="primary" disabled={chosen.length === 0 || asking === 'asking'}>
           <PackageCheck aria-hidden="true" />{' '}
-          {chosen.length === 0 ? sayHandover('chooseSession') : sayHandover('handOver', { count: chosen.length })}
+          {chosen.length === 0
+            ? sayHandover('chooseSession')
+            : placesHeld > 0
+              ? sayNames('checkFirst', { count: placesHeld })
+              : sayHandover('handOver', { count: chosen.length })}
         </button>
       </footer>
     </form>

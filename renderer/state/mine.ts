@@ -1,5 +1,6 @@
 import type { SessionSummary } from '../../electron/contract/desk.ts';
 import type { NamedTrainee } from '../../electron/contract/trainees.ts';
+import { isSameName } from '../../engine/names/folding.ts';
 import { deskState } from './deskState.ts';
 import { libraryState } from './libraryState.ts';
 
@@ -19,7 +20,9 @@ export function useMyName(): string | null {
 /** What is known of the one person of a self-review; null where a coach reviews, or nothing is known of them yet. */
 export function useMyself(): NamedTrainee | null {
   const name = useMyName();
-  return deskState(({ trainees }) => trainees.find((trainee) => trainee.name === name) ?? null);
+  return deskState(
+    ({ trainees }) => trainees.find((trainee) => name !== null && isSameName(trainee.name, name)) ?? null,
+  );
 }
 
 /** Whether a session is the person's own, who needs no name to tell it by. */

@@ -5,7 +5,7 @@ import type { GenericSchema } from 'valibot';
  * What JSON Schema has no words for: JSON has no other numbers than finite ones, a schema tells what is read, not what it
  * becomes, and one field can't be held against another.
  */
-const implied = new Set(['finite', 'trim', 'transform', 'check']);
+const implied = new Set(['finite', 'trim', 'normalize', 'transform', 'check']);
 
 /** The JSON Schema (draft 7) of what a schema of the product takes. */
 export function jsonSchemaOf(schema: GenericSchema, title: string): JsonSchema {

@@ -8,6 +8,7 @@ import type { Context } from '../context/context.ts';
 import { inSnapshot, type Reading } from '../store/connection.ts';
 import { newestAct } from '../store/handovers.ts';
 import { listLetterEdits, readLetterShape } from '../store/letters.ts';
+import { listNameDecisions } from '../store/nameDecisions.ts';
 import { readReview } from '../store/readReview.ts';
 import { findSession, listSessionsBefore, type SessionRow } from '../store/sessions.ts';
 import { trainedBefore } from '../store/trainedBefore.ts';
@@ -45,6 +46,7 @@ export function editionOfSession(context: Context, sessionId: string, { names, t
       style: { length: session.letter_length, tone: session.letter_tone, language: session.letter_language },
       weekBefore: trainedBefore(reading, session),
       names: names === 'asWanted' ? findTrainee(reading, session.trainee_id).names : names,
+      nameDecisions: listNameDecisions(reading, sessionId),
       // The page on filming asks in the letter's words, whatever it is made for.
       edits: listLetterEdits(reading, sessionId),
       shape: readLetterShape(reading, sessionId),

@@ -5,6 +5,7 @@ import { showsStills } from '../../contract/documents.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
 import type { Context } from '../context/context.ts';
 import { editionOfSession } from '../documents/editionOfSession.ts';
+import { assertNamesClear } from '../documents/nameDoubts.ts';
 import { renderDocument, renderReviewDocument } from '../documents/renderReviewDocument.ts';
 import { sentDocument } from '../documents/sentLetter.ts';
 import { writeWhole } from '../files/writeWhole.ts';
@@ -18,27 +19,28 @@ type Asked = Omit<CheckedParams<'documents.write'>, 'path'> & Pick<CheckedParams
 
 export const previewDocument: Handler<'documents.preview'> = async (context, { sessionId, document, scheme }) => {
   const asked = { sessionId, document, scheme, format: 'html', paper: 'a4', stills: false } as const;
-  const { bytes } = await render(context, asked);
+  const { bytes } = await render(context, asked, 'stays');
   return { html: new TextDecoder().decode(bytes) };
 };
 
 export const writeDocument: Handler<'documents.write'> = async (context, { path: asked, ...what }) => {
   const target = path.resolve(asked);
   assertOutsideLibrary(context.library().folder, target);
-  const { bytes, failed } = await render(context, what);
+  const { bytes, failed } = await render(context, what, 'leaves');
   await writeWhole(target, bytes);
   return { path: target, bytes: bytes.byteLength, ...(failed.length > 0 && { failed: [...failed] }) };
 };
 
 type Rendered = { readonly bytes: Uint8Array; readonly failed: SeenInClips['failed'] };
 
-async function render(context: Context, asked: Asked): Promise<Rendered> {
+async function render(context: Context, asked: Asked, goes: 'leaves' | 'stays'): Promise<Rendered> {
   const { sessionId, document, format, clipId, sentVersion, paper, scheme } = asked;
   if (sentVersion !== undefined) {
     const sent = sentDocument(context, sessionId, sentVersion);
     return { bytes: await renderDocument(sent, format, { paper }), failed: [] };
   }
   const { edition, stills, failed } = await whatToRender(context, asked);
+  if (goes === 'leaves') assertNamesClear(context, sessionId, edition, 'none');
   const bytes = await renderReviewDocument({
     ...{ edition, document, format, paper, stills },
     pictures: picturesOf(stills),

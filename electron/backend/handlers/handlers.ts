@@ -62,6 +62,7 @@ import {
   markMeasured,
   startMeasuring,
 } from './measures.ts';
+import { decideNames, listNameDoubts } from './names.ts';
 import {
   appendToNarration,
   beginNarration,
@@ -200,6 +201,8 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'jobs.dismiss': dismissJobs,
   'jobs.line': getLine,
   'jobs.move': moveJob,
+  'names.doubts': listNameDoubts,
+  'names.decide': decideNames,
   'night.next': findNext,
   'night.left': tellLeft,
   'settings.get': getSettings,

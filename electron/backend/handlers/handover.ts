@@ -7,7 +7,8 @@ import { type HandedOver, undeliveredSchema } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Result } from '../../contract/requests.ts';
 import type { Context } from '../context/context.ts';
-import { assertHasLetter } from '../documents/editionOfSession.ts';
+import { assertHasLetter, editionOfSession } from '../documents/editionOfSession.ts';
+import { assertNamesClear } from '../documents/nameDoubts.ts';
 import { partSuffix, settleFile } from '../files/writeWhole.ts';
 import { keptFile } from '../handover/package/handoverZip.ts';
 import { contentOfSession } from '../handover/source/librarySource.ts';
@@ -36,6 +37,11 @@ export const startHandover: Handler<'handover.start'> = (context, { sessionIds, 
     assertWritable(library.reading, sessionId);
     const session = findSession(library.reading, sessionId);
     assertHasLetter(session);
+    const names = options.names ?? findTrainee(library.reading, session.trainee_id).names;
+    if (names !== 'full') {
+      const { edition } = editionOfSession(context, sessionId, { names, to: 'tellSheet' });
+      assertNamesClear(context, sessionId, edition, options.narrated ? 'all' : 'none');
+    }
     return session;
   });
   const jobIds = sessions.map(({ id: sessionId, trainee_id, date }) =>

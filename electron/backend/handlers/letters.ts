@@ -9,6 +9,7 @@ import type { SentLetter } from '../../contract/letters.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
 import { editionOfSession } from '../documents/editionOfSession.ts';
+import { assertNamesClear } from '../documents/nameDoubts.ts';
 import { documentToHtml } from '../documents/renderReviewDocument.ts';
 import { isSentAlready, keepSent, sentDocument } from '../documents/sentLetter.ts';
 import { recordAct } from '../store/acts.ts';
@@ -105,6 +106,7 @@ export const editLetter: Handler<'letters.edit'> = (context, { sessionId, paragr
 export const sendLetter: Handler<'letters.send'> = (context, { sessionId }) => {
   const library = context.library();
   const edition = editionOfSession(context, sessionId, { names: 'asWanted', to: 'writeLetter' });
+  assertNamesClear(context, sessionId, edition.edition, 'none');
   const row = inTransaction(library.writing, () => {
     const sentAt = new Date().toISOString();
     const sent = keepSent(library.writing, edition, sentAt);

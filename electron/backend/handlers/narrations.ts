@@ -6,6 +6,8 @@ import { step } from '../../../engine/wording/sayJob.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
+import { editionOfSession } from '../documents/editionOfSession.ts';
+import { assertNamesClear } from '../documents/nameDoubts.ts';
 import { hashFile } from '../files/hashing.ts';
 import { partSuffix, settleFile } from '../files/writeWhole.ts';
 import { joinVoice } from '../media/write/voice.ts';
@@ -122,6 +124,9 @@ export const startRendering: Handler<'narrations.render'> = (context, { clipId, 
   if (kept === undefined || !existsSync(kept.soundFile)) {
     throw new ProblemError('not-found', 'notNarrated', { clip: clip.name });
   }
+  const sessionId = clip.session_id;
+  const { edition } = editionOfSession(context, sessionId, { names: 'asWanted', to: 'tellSheet' });
+  assertNamesClear(context, sessionId, edition, { clipId });
   const jobId = context.jobs.add({
     kind: 'narration',
     title: step('narratedFilmOf', { clip: clip.name }),

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { cautionsDue } from '../../../engine/cautions/cautionsDue.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { isSameName } from '../../../engine/names/folding.ts';
 import { compareSessions } from '../../../engine/progress/faultChanges.ts';
 import { trendOf } from '../../../engine/progress/trend.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
@@ -43,7 +44,7 @@ export const updateTrainee: Handler<'trainees.update'> = (context, { traineeId, 
   const { name, goal, experience, units, minor, equipment, notes, archived } = change;
   const sessionIds = listSessionIdsOf(library.reading, traineeId);
   const { voice, coach } = readLibraryFacts(library.reading);
-  const isOwner = voice === 'self' && former.name === coach;
+  const isOwner = voice === 'self' && isSameName(former.name, coach);
   perform(library.writing, { sessionId: null, actorName: actorName(library), kind: 'once' }, (changes) => {
     changes.update(
       'trainee',

@@ -3,6 +3,7 @@ import { onSectionClocks } from '../../../engine/edition/sectionClock.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
+import { assertNamesClear } from '../documents/nameDoubts.ts';
 import { sentVersionOf } from '../documents/sentLetter.ts';
 import { type Delivered, deliverHandover, nameRecorded } from '../handover/package/deliverHandover.ts';
 import { type KeptFile, keepFiles } from '../handover/package/handoverZip.ts';
@@ -45,8 +46,11 @@ export async function handOver(
   const { source, content, stood } = inSnapshot(library.reading, () => {
     const asWanted = librarySource(context, sessionId, 'asWanted');
     const { names = asWanted.edition.names } = options;
+    const asNamed = names === asWanted.edition.names ? asWanted : librarySource(context, sessionId, names);
+    // The session may have been changed since it was put in line.
+    assertNamesClear(context, sessionId, asNamed.edition, options.narrated ? 'all' : 'none');
     return {
-      source: names === asWanted.edition.names ? asWanted : librarySource(context, sessionId, names),
+      source: asNamed,
       content: contentHash(asWanted),
       stood: readStanding(library.reading, sessionId),
     };

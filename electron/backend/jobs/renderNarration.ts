@@ -6,6 +6,7 @@ import { coveringSchema } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
+import { assertNamesClear } from '../documents/nameDoubts.ts';
 import { coversOf } from '../handover/package/writeClip.ts';
 import { renderNarratedFilm } from '../handover/render/clips/narratedFilm.ts';
 import { pictureNote, pictureWords } from '../handover/render/pictures/stills.ts';
@@ -25,6 +26,7 @@ export async function renderNarration(
   const library = context.library();
   const { session_id: sessionId, name } = findClip(library.reading, clipId);
   const { edition, openClip } = librarySource(context, sessionId, 'asWanted');
+  assertNamesClear(context, sessionId, edition, { clipId });
   const opened = await openClip(clipId, { signal, report });
   const { narration } = opened;
   if (narration === null || !existsSync(narration.soundFile)) {

@@ -1,6 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import { type Equipment, isSameEquipment } from '../../../engine/exercises/equipment.ts';
 import type { Section } from '../../../engine/framing/section.ts';
+import { isSameName } from '../../../engine/names/folding.ts';
+import { isNameless, namelessBeside } from '../../../engine/names/shownName.ts';
 import { drawnOf } from '../../../engine/review/drawings/drawing.ts';
 import type { Clip, Entry, MeasuredEdge, Rep, Reps, Review } from '../../../engine/review/review.ts';
 import { frameAtUs } from '../../../engine/time/frames.ts';
@@ -77,14 +79,20 @@ export function writeReviewRows(
   return new Map([...written].map(([clipId, { id }]) => [clipId, id]));
 }
 
-/** The trainee of the review if the library has this one, whatever they train with; else a new one. */
-function traineeFor(changes: Changes, { trainee }: Review): Trainee {
+/**
+ * The trainee of the review if the library has this one, whatever they train with; else a new one. Whoever is not named is somebody of
+ * their own each time.
+ */
+function traineeFor(changes: Changes, { trainee: reviewed }: Review): Trainee {
+  const there = listTrainees(changes.reading).map(traineeOf);
+  const nameless = isNameless(reviewed.name);
+  const trainee = nameless ? { ...reviewed, name: namelessBeside(there.map((each) => each.name)) } : reviewed;
   const { name, goal, experience, units, minor } = trainee;
-  const known = listTrainees(changes.reading)
-    .map(traineeOf)
-    .find(
+  const known =
+    !nameless &&
+    there.find(
       (each) =>
-        each.name === name &&
+        isSameName(each.name, name) &&
         each.goal === goal &&
         each.experience === experience &&
         each.units === units &&

@@ -108,6 +108,7 @@ export const journaledTables = {
   clip_set_up: ['clip_id'],
   suggestion_answer: ['clip_id', 'suggestion_id'],
   trainee: ['id'],
+  name_decision: ['id'],
   letter_edit: ['id'],
   letter_paragraph: ['id'],
   letter_left_out: ['id'],

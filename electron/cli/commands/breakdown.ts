@@ -12,6 +12,8 @@ import {
   namesOption,
   paperOption,
   rubricOption,
+  type UnsureNames,
+  unsureNamesOption,
 } from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
 import type { Host } from '../run/host.ts';
@@ -20,6 +22,7 @@ import { exportDocument } from '../write/exportDocument.ts';
 type BreakdownFlags = DocumentFlags<(typeof documentFormats)[number]> & {
   readonly language: Language;
   readonly names?: NameMode;
+  readonly unsureNames?: UnsureNames;
   readonly paper: Paper;
   readonly rubric?: string;
 };
@@ -33,6 +36,7 @@ export function addBreakdown(program: Command, host: Host): void {
   addDocumentOptions(command, { formats: documentFormats, noun: 'page', out: fileOrFolder })
     .addOption(languageOption())
     .addOption(namesOption('in full'))
+    .addOption(unsureNamesOption())
     .addOption(paperOption())
     .addOption(rubricOption())
     .addHelpText('after', example('rackside breakdown review.json --out breakdown.pdf'))

@@ -10,7 +10,13 @@ import { findMediaTools } from '../../backend/media/tools/mediaTools.ts';
 import type { Undelivered } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { addClipOptions, type ClipFlags, clipOptionsOf } from '../options/clipOptions.ts';
-import { addLetterOptions, type LetterFlags, namesOption } from '../options/documentOptions.ts';
+import {
+  addLetterOptions,
+  type LetterFlags,
+  namesOption,
+  type UnsureNames,
+  unsureNamesOption,
+} from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
 import { count } from '../print/numbers.ts';
 import { showStep } from '../print/showStep.ts';
@@ -25,6 +31,7 @@ type ClipCommandFlags = ClipFlags &
   LetterFlags & {
     readonly out: string;
     readonly names?: NameMode;
+    readonly unsureNames?: UnsureNames;
     readonly loops?: true;
     readonly stills?: true;
     readonly joints?: true;
@@ -46,7 +53,7 @@ export function addClip(program: Command, host: Host): void {
     .option('--loops', 'also write each flagged rep as a short clip')
     .option('--stills', 'also write a picture of each note')
     .option('--joints', 'measure the joints too, for angles in the picture: much slower');
-  addLetterOptions(addClipOptions(command).addOption(namesOption('in full')))
+  addLetterOptions(addClipOptions(command).addOption(namesOption('in full')).addOption(unsureNamesOption()))
     .option('--json', 'print the names of the files, and what could not be made, as JSON')
     .addHelpText(
       'after',

@@ -5,7 +5,13 @@ import { sheetLengths } from '../../../engine/sheet/sheetExtras.ts';
 import { type HandoverOptions, papers } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { addClipOptions, type ClipFlags, clipOptionsOf } from '../options/clipOptions.ts';
-import { addLetterOptions, type LetterFlags, namesOption } from '../options/documentOptions.ts';
+import {
+  addLetterOptions,
+  type LetterFlags,
+  namesOption,
+  type UnsureNames,
+  unsureNamesOption,
+} from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
 import { isoDate } from '../options/isoDate.ts';
 import { count } from '../print/numbers.ts';
@@ -18,6 +24,7 @@ type HandoverFlags = ClipFlags &
   LetterFlags & {
     readonly out: string;
     readonly names?: NameMode;
+    readonly unsureNames?: UnsureNames;
     readonly library?: string;
     readonly session?: readonly string[];
     readonly allDue?: true;
@@ -53,7 +60,11 @@ export function addHandover(program: Command, host: Host): void {
     .addOption(new Option('--sheet <length>', 'how much the sheet says').choices(sheetLengths).default('full'))
     .addOption(new Option('--paper <size>', 'paper of the PDFs').choices(papers).default('a4'))
     .option('--next <date>', 'the day to film next, as 2026-10-18 (default: a week from today)', isoDate);
-  addLetterOptions(addClipOptions(command).addOption(namesOption('as the trainee wants it, else in full')))
+  addLetterOptions(
+    addClipOptions(command)
+      .addOption(namesOption('as the trainee wants it, else in full'))
+      .addOption(unsureNamesOption()),
+  )
     .option('--json', 'print where everything is, and what could not be made, as JSON')
     .addHelpText(
       'after',

@@ -11,6 +11,8 @@ import {
   type LetterFlags,
   namesOption,
   paperOption,
+  type UnsureNames,
+  unsureNamesOption,
 } from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
 import type { Host } from '../run/host.ts';
@@ -19,6 +21,7 @@ import { exportDocument } from '../write/exportDocument.ts';
 type LetterCommandFlags = DocumentFlags<(typeof documentFormats)[number]> &
   LetterFlags & {
     readonly names?: NameMode;
+    readonly unsureNames?: UnsureNames;
     readonly paper: Paper;
     readonly stills?: true;
   };
@@ -33,6 +36,7 @@ export function addLetter(program: Command, host: Host): void {
     .argument('<sessions...>', 'the review file (JSON), or several');
   addDocumentOptions(addLetterOptions(command), { formats: documentFormats, noun: 'letter', out: fileOrFolder })
     .addOption(namesOption('in full'))
+    .addOption(unsureNamesOption())
     .addOption(paperOption())
     .option('--stills', 'a picture from the clips beside each thing to change (pdf, html)')
     .addHelpText(

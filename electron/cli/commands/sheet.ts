@@ -13,6 +13,8 @@ import {
   namesOption,
   paperOption,
   rubricOption,
+  type UnsureNames,
+  unsureNamesOption,
 } from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
 import type { Host } from '../run/host.ts';
@@ -27,6 +29,7 @@ type SheetFlags = DocumentFlags<(typeof formats)[number]> & {
   readonly stills?: true;
   readonly language: Language;
   readonly names?: NameMode;
+  readonly unsureNames?: UnsureNames;
   readonly paper: Paper;
   readonly rubric?: string;
 };
@@ -50,6 +53,7 @@ export function addSheet(program: Command, host: Host): void {
     .option('--clip <id>', 'the clip whose timed notes to write (vtt, srt)')
     .addOption(languageOption())
     .addOption(namesOption('in full'))
+    .addOption(unsureNamesOption())
     .addOption(paperOption())
     .addOption(rubricOption())
     .addHelpText(

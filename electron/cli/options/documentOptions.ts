@@ -50,6 +50,18 @@ export function namesOption(usual: string): Option {
   return new Option('--names <mode>', `how the trainee is named throughout (default: ${usual})`).choices(nameModes);
 }
 
+/** What to do with words that may be the name or not; without it, nothing is written while there are any. */
+export const unsureNames = ['hide', 'keep'] as const;
+export type UnsureNames = (typeof unsureNames)[number];
+
+/** `--unsure-names`. */
+export function unsureNamesOption(): Option {
+  return new Option(
+    '--unsure-names <how>',
+    'words that may be the hidden name or not: hide or keep all of them (default: write nothing and list them)',
+  ).choices(unsureNames);
+}
+
 /** The format to write: the one asked for, else the one that the file's ending names, else Markdown. */
 export function chooseFormat<F extends string>(formats: readonly F[], { format, out }: DocumentFlags<F>): F | 'md' {
   if (format !== undefined) return format;

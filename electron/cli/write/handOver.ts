@@ -5,7 +5,8 @@ import { fileSource } from '../../backend/handover/source/fileSource.ts';
 import { findMediaTools, type MediaTools } from '../../backend/media/tools/mediaTools.ts';
 import type { HandoverOptions, Undelivered } from '../../contract/handover.ts';
 import { followJobs } from '../library/followJobs.ts';
-import { allPages, withLibrary } from '../library/openLibrary.ts';
+import { allPages, type OpenLibrary, withLibrary } from '../library/openLibrary.ts';
+import { count } from '../print/numbers.ts';
 import { showStep } from '../print/showStep.ts';
 import type { Host } from '../run/host.ts';
 import { eachSession } from '../sources/eachSession.ts';
@@ -68,6 +69,25 @@ export type HandoverLine = {
   readonly problem: string;
 };
 
+/** Sessions that stay at the desk while words in them may be a hidden name: they keep none of the others back. */
+async function heldBack(
+  { ask }: OpenLibrary,
+  sessions: readonly string[],
+  { names, narrated }: HandoverOptions,
+): Promise<readonly HandoverLine[]> {
+  const held: HandoverLine[] = [];
+  for (let from = 0; from < sessions.length; from += mostAtOnce) {
+    const sessionIds = sessions.slice(from, from + mostAtOnce);
+    for (const { sessionId, doubts } of await ask('names.doubts', { sessionIds, narrated, ...(names && { names }) })) {
+      const problem = `${count(doubts.length, 'place')} may hold the hidden name; open the library in the window and check ${doubts.length === 1 ? 'it' : 'them'} under “Hand over”.`;
+      held.push({ sessionId, path: null, version: null, failed: [], problem });
+    }
+  }
+  return held;
+}
+
+const mostAtOnce = 500;
+
 /** Hands over sessions of a library, one after the other; null = every session that is due. Throws `cancelled`. */
 export async function handOverSessions(
   host: Host,
@@ -89,11 +109,13 @@ export async function handOverSessions(
       (await allPages((after) => open.ask('handover.sessions', { after })))
         .filter(({ due }) => due)
         .map(({ session }) => session.id);
-    if (chosen.length === 0) return [];
+    const held = await heldBack(open, chosen, options);
+    const clear = chosen.filter((sessionId) => !held.some((line) => line.sessionId === sessionId));
+    if (clear.length === 0) return held;
     const jobs = await followJobs(host, open, () =>
-      open.ask('handover.start', { sessionIds: [...chosen], folder, options }),
+      open.ask('handover.start', { sessionIds: [...clear], folder, options }),
     );
-    const lines: HandoverLine[] = [];
+    const lines: HandoverLine[] = [...held];
     for (const { id, state, message, sessionId } of jobs) {
       if (sessionId === null) continue;
       const { deliveries } = await open.ask('handover.list', { sessionId });

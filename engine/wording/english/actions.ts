@@ -23,6 +23,8 @@ export const actions = {
   traineeArchived: 'Trainee archived: {trainee}',
   traineeBack: 'Trainee brought back: {trainee}',
   traineeNamed: 'How {trainee} is named',
+  namesHidden: '{count, plural, one {A name} other {# names}} hidden',
+  namesCleared: '{count, plural, one {A word} other {# words}} said to be no name',
   exerciseAdded: 'Exercise added: {exercise}',
   exerciseChanged: 'Exercise changed: {exercise}',
   exerciseRemoved: 'Exercise removed: {exercise}',

@@ -23,6 +23,8 @@ export const actions = {
   traineeArchived: 'Athlet archiviert: {trainee}',
   traineeBack: 'Athlet zurückgeholt: {trainee}',
   traineeNamed: 'Name in Dokumenten: {trainee}',
+  namesHidden: '{count, plural, one {Einen Namen} other {# Namen}} verborgen',
+  namesCleared: '{count, plural, one {Ein Wort ist} other {# Wörter sind}} kein Name',
   exerciseAdded: 'Übung hinzugefügt: {exercise}',
   exerciseChanged: 'Übung geändert: {exercise}',
   exerciseRemoved: 'Übung entfernt: {exercise}',

@@ -7,6 +7,7 @@ import type { Clip, ClipFacts } from '../../../../engine/review/review.ts';
 import { exerciseName, flagRows } from '../../../../engine/sheet/flagRows.ts';
 import { sheetLanguage } from '../../../../engine/sheet/sheetLanguage.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
+import { sayProblem } from '../../../../engine/wording/sayProblem.ts';
 import type { Undelivered } from '../../../contract/handover.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import { framesOf, partSeenOf } from '../render/picture.ts';
@@ -66,7 +67,22 @@ export async function writeClips(
     };
     done.push(await oneClip(tools, folder, { source, wanted, clip, about }, { signal: work.signal, report }));
   }
-  return done;
+  const { hideName } = source.edition;
+  return done.map((clip) => ({ ...clip, failed: clip.failed.map((part) => withoutName(part, hideName)) }));
+}
+
+/** Why something is missing, with no name in what it quotes: a file is called as the trainee called it. */
+function withoutName({ clip, sentence, message }: Undelivered, hide: (text: string) => string): Undelivered {
+  if (message === undefined) return { clip, sentence: hide(sentence) };
+  const hidden = <T extends string | number>(value: T) => (typeof value === 'string' ? hide(value) : value);
+  const values = Object.fromEntries(
+    Object.entries(message.values).map(([id, value]) => [
+      id,
+      typeof value === 'object' ? value.map(hidden) : hidden(value),
+    ]),
+  );
+  const told = { ...message, values };
+  return { clip, sentence: sayProblem(told, 'en'), message: told };
 }
 
 async function oneClip(

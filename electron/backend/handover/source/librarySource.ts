@@ -3,9 +3,10 @@ import { existsSync } from 'node:fs';
 import path from 'node:path';
 import type { ClipCover } from '../../../../engine/covers/cover.ts';
 import { toMarkdown } from '../../../../engine/document/toMarkdown.ts';
-import { withFootage } from '../../../../engine/edition/edition.ts';
+import { type Edition, withFootage } from '../../../../engine/edition/edition.ts';
 import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
 import type { NameMode } from '../../../../engine/names/shownName.ts';
+import type { NarrationTrack } from '../../../../engine/narration/narration.ts';
 import type { Recording } from '../../../../engine/recording/recording.ts';
 import type { Clip } from '../../../../engine/review/review.ts';
 import { writeReview } from '../../../../engine/review/writeReview.ts';
@@ -61,7 +62,7 @@ export function librarySource(context: Context, sessionId: string, names: NameMo
       narrated: [...snapshots].flatMap(([clipId, { narration }]) =>
         narration === null ? [] : [{ clipId, sha256: narration.sha256 }],
       ),
-      openClip: async (clipId) => openClip(context, shown.get(clipId), snapshots.get(clipId)),
+      openClip: async (clipId) => openClip(context, shown.get(clipId), snapshots.get(clipId), edition),
     };
   });
 }
@@ -79,7 +80,12 @@ function snapshotOfClip(context: Context, clipId: string): ClipSnapshot {
   };
 }
 
-function openClip(context: Context, clip: Clip | undefined, snapshot: ClipSnapshot | undefined): OpenedClip {
+function openClip(
+  context: Context,
+  clip: Clip | undefined,
+  snapshot: ClipSnapshot | undefined,
+  { hideName }: Edition,
+): OpenedClip {
   const { folder } = context.library();
   const source = snapshot?.asked.source;
   const file = source?.footage.file ? path.join(folder.clips, source.footage.file) : null;
@@ -98,9 +104,16 @@ function openClip(context: Context, clip: Clip | undefined, snapshot: ClipSnapsh
     drawings: clip.drawings ?? [],
     setUp: asked.setUp,
     view: asked.clip.view,
-    ...{ recording, measurement, covered, narration },
+    ...{ recording, measurement, covered },
+    narration: narration && { ...narration, track: withoutNames(narration.track, hideName) },
   });
 }
+
+/** What was shown while somebody spoke, with no name in the texts that were drawn then. */
+const withoutNames = (track: NarrationTrack, hide: Edition['hideName']): NarrationTrack => ({
+  ...track,
+  shapes: track.shapes.map((drawn) => (drawn.shape === 'text' ? { ...drawn, text: hide(drawn.text) } : drawn)),
+});
 
 /**
  * SHA-256 of what a session says when it leaves the desk, under the name that the trainee wants: its letter, the data of

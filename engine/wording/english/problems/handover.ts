@@ -38,6 +38,8 @@ export const handover = {
     'The footage of “{clip}” is not in the library, so its notes have no pictures; put the file back and hand over again.',
   folderNotWritten:
     'The handover could not be written to “{folder}”, and nothing half done was left there; check that the folder can be written to and has room.',
+  namesToCheck:
+    '{count, plural, one {# place} other {# places}} in the session of {trainee} ({date}) may hold the hidden name, so nothing left the desk; check {count, plural, one {it} other {them}} under “Hand over”.',
   neverHandedOver: 'No version {version} of this session was handed over; nothing was written.',
   keptFileMissing: 'The file “{file}” is missing, so nothing was written; restore a backup of it.',
   keptFileChanged:

@@ -39,6 +39,8 @@ export const handover = {
     'Das Video von „{clip}“ ist nicht in der Bibliothek, die Notizen haben keine Bilder. Leg die Datei zurück und übergib noch einmal.',
   folderNotWritten:
     'Die Übergabe ließ sich nicht in „{folder}“ schreiben, dort liegt nichts Unvollständiges. Prüf, ob der Ordner beschreibbar ist und genug Platz hat.',
+  namesToCheck:
+    'In der Einheit von {trainee} ({date}) steht an {count, plural, one {einer Stelle} other {# Stellen}} vielleicht der verborgene Name. Es wurde nichts weitergegeben; prüf sie unter „Übergeben“.',
   neverHandedOver: 'Version {version} dieser Einheit wurde nie übergeben. Es wurde nichts geschrieben.',
   keptFileMissing: 'Die Datei „{file}“ fehlt, es wurde nichts geschrieben. Stell eine Sicherung wieder her.',
   keptFileChanged:

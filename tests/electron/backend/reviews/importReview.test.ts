@@ -177,6 +177,37 @@ describe('a review file taken in', () => {
   });
 });
 
+/** Whose sessions the reviews are, taken into one library one after the other, and how those are called. */
+async function ownersOf(names: readonly string[]) {
+  const backend = await newLibrary();
+  const owners: string[] = [];
+  for (const name of names) {
+    const content = review({ trainee: { name } });
+    const entries = content.entries.map((entry) => ({ ...entry, clips: [], flags: [], ticks: [] }));
+    const { sessionId, jobId } = await ask(backend, 'reviews.import', { path: write({ ...content, entries }) });
+    await jobEnd(backend, jobId);
+    owners.push((await ask(backend, 'desk.session', { sessionId }))?.traineeName ?? '');
+  }
+  return owners;
+}
+
+describe('the trainee of a review file', () => {
+  it('is one person however the name is composed', async () => {
+    const name = 'Zoë Nguyễn';
+    const owners = await ownersOf([name, name.normalize('NFD'), name.toUpperCase()]);
+    expect(owners).toEqual([name, name, name]);
+  });
+
+  it('is somebody of their own where no name is given', async () => {
+    expect(await ownersOf(['Trainee', 'Trainee', 'T.', 'Trainee'])).toEqual([
+      'Trainee',
+      'Trainee 2',
+      'T.',
+      'Trainee 3',
+    ]);
+  });
+});
+
 describe('a file that is no review', () => {
   const inside = JSON.stringify(review());
   it.each([

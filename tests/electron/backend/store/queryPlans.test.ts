@@ -78,6 +78,10 @@ it('runs no query that grows with the library, whatever a screen asks', async ()
   await ask('letters.leaveOut', { sessionId, paragraph: 'opening' });
   await ask('letters.bringBack', { sessionId, paragraph: 'opening' });
   await ask('letters.remove', { sessionId, paragraph });
+  await ask('trainees.names', { traineeId, names: 'initials' });
+  await ask('names.doubts', { sessionIds: [sessionId], narrated: true });
+  const place = { place: 'notes/', before: '', word: 'New', after: '' };
+  await ask('names.decide', { sessionId, places: [place], is: 'noName' });
   await ask('letters.send', { sessionId });
   await ask('grades.override', { sessionId, entryId: null, override: { score: 80, reason: 'Agreed.' } });
   await ask('history.undo', { sessionId });

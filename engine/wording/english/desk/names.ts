@@ -1,0 +1,39 @@
+/** Places that may hold a hidden name, before anything is handed over. */
+export const names = {
+  title: 'Names to check',
+  explain:
+    '{count, plural, one {This place may hold a name that is hidden, or an ordinary word. Nothing leaves until it is decided.} other {These places may hold a name that is hidden, or ordinary words. Nothing leaves until they are decided.}}',
+  ofSession: 'Names to check: {session}',
+  places: '{count, plural, one {# place} other {# places}}',
+  hide: 'Hide it',
+  hideAt: 'Hide “{word}”: {where}',
+  noName: 'No name',
+  noNameAt: '“{word}” is no name: {where}',
+  edit: 'Edit',
+  editAt: 'Edit: {where}',
+  listen: 'Listen',
+  hideAll: 'Hide all {count}',
+  hideAllOf: 'Hide all {count}: {session}',
+  noneIsName: 'None is a name',
+  noneIsNameOf: 'None is a name: {session}',
+  notSaid: 'Name is not said',
+  notSaidIn: 'The name is not said: {clip}',
+  voiceWords:
+    '{voice, select, self {What I say here was not checked for my name.} other {What you say here was not checked for the name.}}',
+  hidden: '{count, plural, one {A name is} other {# names are}} hidden.',
+  kept: '{count, plural, one {A word stays as it is.} other {# words stay as they are.}}',
+  undo: 'Undo',
+  checkFirst: '{count, plural, one {Check # place first} other {Check # places first}}',
+  inTitle: 'Title',
+  inNotes: 'Notes on the session',
+  inPainNote: 'Pain note',
+  inReason: 'Reason for the grade',
+  inClipName: 'Name of the clip',
+  inDrawnText: 'Drawn text',
+  inNote: 'Comment on a flag',
+  inCue: 'Cue',
+  inLetter: 'Letter',
+  inVoice: 'Narration',
+} as const;
+
+export type NamesMessageId = keyof typeof names;
