@@ -27,7 +27,7 @@ export function NameChecks({ held, chosen, onDecided, heading }: NameChecksProps
   return (
     <section className="name-checks" aria-labelledby={titleId}>
       <h2 id={titleId} ref={heading} tabIndex={-1}>
-        {sayNames('title')} <span className="soft figure">{sayNames('places', { count })}</span>
+        {sayNames('title')} <span className="soft">{sayNames('places', { count })}</span>
       </h2>
       <p className="soft">{sayNames('explain', { count })}</p>
       {held.map(({ sessionId, doubts }) => (

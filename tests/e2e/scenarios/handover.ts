@@ -39,9 +39,24 @@ export const handover: Scenario = {
       assert.equal((await app.ask('jobs.list', {})).filter(({ kind }) => kind === 'handover').length, 0);
     });
 
-    await report.check('what was chosen goes into the folder, the trainee named by initials', async () => {
+    await report.check('a word that may be the hidden name holds the handover until somebody has looked', async () => {
+      await app.ask('sessions.update', { sessionId, notes: 'Robinchen slept well, says Thalen.' });
       const row = page.getByRole('row', { name: /^Hand over: Robin Thale, 18 Oct/ });
       await row.getByRole('combobox', { name: 'Name shown on what you send: Robin Thale' }).selectOption('initials');
+      await page.getByRole('button', { name: 'Check 2 places first' }).click();
+      await page.getByRole('heading', { name: /^Names to check/ }).waitFor();
+      await bench.picture(app, '18-handover-names');
+      await page.emulateMedia({ colorScheme: 'dark' });
+      await page.setViewportSize({ width: 1280, height: 720 });
+      await bench.picture(app, '18-handover-names-dark-1280');
+      await page.emulateMedia({ colorScheme: 'light' });
+      await page.setViewportSize({ width: 1440, height: 900 });
+      assert.deepEqual(await readdir(out), []);
+    });
+    await checkScreen(app, report, source, 'names to check');
+
+    await report.check('what was chosen goes into the folder, the trainee named by initials', async () => {
+      await page.getByRole('button', { name: /^Hide all 2: Robin Thale/ }).click();
       await page.getByRole('combobox', { name: 'At each note' }).selectOption('slow');
       await page.getByRole('checkbox', { name: /^Each flagged rep/ }).uncheck();
       await app.choose({ folder: out });

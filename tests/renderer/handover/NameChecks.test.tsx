@@ -62,10 +62,10 @@ describe('names to check before a handover', () => {
     const user = userEvent.setup();
     const page = held([note, cue]);
     render(<HandoverForm chosen={[summaryOf()]} />);
-    (await screen.findByRole('button', { name: '“Mark” is no name: Comment on a flag · set 1.mp4' })).focus();
+    (await screen.findByRole('button', { name: 'No name: “Mark”, Comment on a flag · set 1.mp4' })).focus();
     await user.keyboard('{Enter}');
     (await screen.findByRole('button', { name: 'Check 1 place first' })).focus();
-    await user.click(screen.getByRole('button', { name: 'Hide “will”: Cue · set 1.mp4' }));
+    await user.click(screen.getByRole('button', { name: 'Hide it: “will”, Cue · set 1.mp4' }));
     await user.click(await screen.findByRole('button', { name: 'Hand over 1 session…' }));
     expect(page.askedFor('handover.deliver')).toHaveLength(1);
     expect(page.askedFor('names.decide')).toMatchObject([
@@ -82,7 +82,7 @@ describe('names to check before a handover', () => {
     expect(await screen.findByRole('button', { name: 'Check 1 place first' })).toBeDefined();
     const list = screen.getByRole('list', { name: /^Names to check: / });
     expect(within(list).getAllByRole('listitem')).toHaveLength(1);
-    expect(within(list).getByRole('button', { name: 'The name is not said: set 1.mp4' })).toBeDefined();
+    expect(within(list).getByRole('button', { name: 'Name is not said: set 1.mp4' })).toBeDefined();
     statusState.getState().offer?.run();
     expect(await screen.findByRole('button', { name: 'Check 3 places first' })).toBeDefined();
     expect(page.askedFor('history.undo')).toEqual([{ sessionId: 's1' }]);
