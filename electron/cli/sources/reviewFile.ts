@@ -10,7 +10,6 @@ import { catalogueUnder, firstRubricVersion, judgingDataOf } from '../../backend
 import { readReviewFile } from '../../backend/reviews/readReviewFile.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { UnsureNames } from '../options/documentOptions.ts';
-import { count } from '../print/numbers.ts';
 import type { Host } from '../run/host.ts';
 import { readRubric } from './fromCatalogue.ts';
 
@@ -79,7 +78,7 @@ function unsure(doubts: Edition['nameDoubts']): ProblemError {
   const more = doubts.length > mostQuoted ? `, and ${doubts.length - mostQuoted} more` : '';
   return ProblemError.inWords(
     'conflict',
-    `${count(doubts.length, 'word')} may be the hidden name or not, so nothing was written: ${quoted.join(', ')}${more}; change the review, or say --unsure-names hide or keep.`,
+    `${doubts.length} ${doubts.length === 1 ? 'word' : 'words'} may be the hidden name or not, so nothing was written: ${quoted.join(', ')}${more}; change the review, or say --unsure-names hide or keep.`,
   );
 }
 
