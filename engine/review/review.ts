@@ -9,6 +9,7 @@ import { criterionIdSchema, severitySchema } from '../rubric/rubric.ts';
 import { timeBaseSchema } from '../time/frameTable.ts';
 import { momentSchema } from '../time/moment.ts';
 import { drawingSchema, mostDrawings } from './drawings/drawing.ts';
+import { mostInReview } from './limits.ts';
 import { planSchema } from './plan.ts';
 
 const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/));
@@ -90,7 +91,7 @@ export const clipSchema = v.strictObject({
   /** Capture rate / playback rate: 8 for 240 frames per second stored as 30. */
   realTimeFactor: v.optional(v.pipe(finite, v.minValue(0.01), v.maxValue(100)), 1),
   loadKg: v.optional(v.pipe(finite, v.minValue(0), v.maxValue(1000))),
-  reps: v.optional(v.pipe(v.array(repSchema), v.maxLength(500)), []),
+  reps: v.optional(v.pipe(v.array(repSchema), v.maxLength(mostInReview.reps)), []),
   /** What was drawn over the picture. */
   drawings: v.optional(v.pipe(v.array(drawingSchema), v.maxLength(mostDrawings))),
   /** What was stated about the clip so that it can be measured. */
@@ -121,9 +122,9 @@ export const entrySchema = v.strictObject({
   override: v.optional(overrideSchema),
   /** Sets done; without it, one set a clip. */
   setsDone: v.optional(v.pipe(count(50), v.minValue(1))),
-  clips: v.pipe(v.array(clipSchema), v.maxLength(100)),
-  flags: v.optional(v.pipe(v.array(flagSchema), v.maxLength(5000)), []),
-  ticks: v.optional(v.pipe(v.array(tickSchema), v.maxLength(5000)), []),
+  clips: v.pipe(v.array(clipSchema), v.maxLength(mostInReview.clips)),
+  flags: v.optional(v.pipe(v.array(flagSchema), v.maxLength(mostInReview.flags)), []),
+  ticks: v.optional(v.pipe(v.array(tickSchema), v.maxLength(mostInReview.ticks)), []),
 });
 /** One exercise within a session: plan, clips, and what was judged on them. */
 export type Entry = Omit<v.InferOutput<typeof entrySchema>, 'flags'> & { flags: Flag[] };
@@ -162,7 +163,7 @@ export const reviewSchema = v.strictObject({
     /** What was at hand on that day, where it was not the usual. */
     equipment: v.optional(equipmentSchema),
   }),
-  entries: v.pipe(v.array(entrySchema), v.maxLength(100)),
+  entries: v.pipe(v.array(entrySchema), v.maxLength(mostInReview.entries)),
 });
 export type Review = Omit<v.InferOutput<typeof reviewSchema>, 'entries'> & { entries: Entry[] };
 

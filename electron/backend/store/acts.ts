@@ -15,6 +15,7 @@ import {
   writeRow,
 } from './changes.ts';
 import { all, first, inTransaction, type Reading, run, type Writing } from './connection.ts';
+import { assertWithinLimits } from './limits.ts';
 import { rowInNewNames } from './oldNames.ts';
 import { assertWritable } from './sessions.ts';
 import { messageOfText, textOfMessage } from './storedMessage.ts';
@@ -63,6 +64,7 @@ export function perform<T>(writing: Writing, context: ActContext, work: (changes
     const changes = new Changes(writing);
     const outcome = work(changes);
     keepCamerasInStep(changes);
+    assertWithinLimits(changes);
     if (changes.list.length > 0) record(writing, context, outcome.name, changes);
     return outcome.value;
   });

@@ -1,0 +1,74 @@
+import path from 'node:path';
+import Database from 'better-sqlite3';
+import { expect, it } from 'vitest';
+import { ask, backendOn, newLibrary, newSession, refusal, temporaryFolder } from '../workbench.ts';
+
+/** A library with one session whose tables were filled by statements, as an older version let them be. */
+async function filled(fill: (database: Database.Database, ids: { sessionId: string; entryId: string }) => void) {
+  const folder = temporaryFolder();
+  const first = await newLibrary(folder);
+  const session = await newSession(first);
+  await first.close();
+  const database = new Database(path.join(folder, 'rackside.sqlite'));
+  database.transaction(() => fill(database, session))();
+  database.close();
+  return { backend: backendOn(folder), ...session };
+}
+
+const addEntries =
+  (count: number) =>
+  (database: Database.Database, { sessionId }: { sessionId: string }) => {
+    const insert = database.prepare('INSERT INTO entry (id, session_id, ordinal, exercise) VALUES (?, ?, ?, ?)');
+    for (let index = 0; index < count; index += 1) insert.run(`entry-${index}`, sessionId, index + 2, 'back-squat');
+  };
+
+const addClips =
+  (count: number) =>
+  (database: Database.Database, { entryId }: { entryId: string }) => {
+    const insert = database.prepare(
+      'INSERT INTO clip (id, entry_id, ordinal, name, real_time_factor) VALUES (?, ?, ?, ?, 1)',
+    );
+    for (let index = 0; index < count; index += 1) insert.run(`clip-${index}`, entryId, index + 1, `Set ${index + 1}`);
+  };
+
+const addFlags = (count: number) => (database: Database.Database, ids: { entryId: string }) => {
+  addClips(1)(database, ids);
+  const insert = database.prepare(
+    `INSERT INTO flag (id, clip_id, ordinal, criterion, severity, whole_set, at_frame, at_ticks, note, cue)
+     VALUES (?, 'clip-0', ?, 'depth', 'keep', 1, 0, 0, '', '')`,
+  );
+  for (let index = 0; index < count; index += 1) insert.run(`flag-${index}`, index + 1);
+};
+
+// The review format's own figures: 100 exercises a session, 100 clips and 5,000 flags an exercise.
+it('takes the hundredth exercise of a session and refuses the next in one sentence', async () => {
+  const { backend, sessionId } = await filled(addEntries(98));
+  await ask(backend, 'entries.add', { sessionId, exercise: 'back-squat' });
+  const { code, sentence } = await refusal(backend, 'entries.add', { sessionId, exercise: 'back-squat' });
+  expect({ code, sentence }).toMatchObject({
+    code: 'conflict',
+    sentence: expect.stringMatching(/100 exercises at most/),
+  });
+  expect((await ask(backend, 'review.get', { sessionId })).review.entries).toHaveLength(100);
+});
+
+it('moves no clip into an exercise that is full, and opens one that is over it', async () => {
+  const { backend, sessionId, entryId } = await filled(addClips(112));
+  const { review } = await ask(backend, 'review.get', { sessionId });
+  expect(review.entries[0]?.clips).toHaveLength(112);
+  const { entryId: other } = await ask(backend, 'entries.add', { sessionId, exercise: 'back-squat' });
+  await ask(backend, 'clips.move', { clipId: 'clip-0', to: { kind: 'entry', entryId: other } });
+  const refused = await refusal(backend, 'clips.move', { clipId: 'clip-0', to: { kind: 'entry', entryId } });
+  expect(refused.sentence).toMatch(/100 clips at most.*nothing was changed/);
+  await ask(backend, 'clips.update', { clipId: 'clip-1', change: { name: 'Renamed' } });
+  const { history } = await ask(backend, 'review.get', { sessionId });
+  expect(history.undo).not.toBeNull();
+});
+
+it('opens a session with 130 exercises, and one with 5,200 flags', async () => {
+  const many = await filled(addEntries(129));
+  expect((await ask(many.backend, 'review.get', { sessionId: many.sessionId })).review.entries).toHaveLength(130);
+  const marked = await filled(addFlags(5200));
+  const { review } = await ask(marked.backend, 'review.get', { sessionId: marked.sessionId });
+  expect(review.entries[0]?.flags).toHaveLength(5200);
+});
