@@ -6,9 +6,10 @@ import { type FilmAsks, filmAsks, filmingCard } from '../film/filmingCard.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import { gradeSession } from '../grading/gradeSession.ts';
 import { applyEdits, type EditedLetter, type LetterEdit } from '../letter/edits.ts';
-import { blocksOf, type LetterStyle, type Stills } from '../letter/letter.ts';
+import { blocksOf, type Letter, type LetterStyle, type Stills } from '../letter/letter.ts';
 import type { LetterPlan } from '../letter/letterPlan.ts';
 import { planLetter } from '../letter/planLetter.ts';
+import { recounted } from '../letter/recounted.ts';
 import { groundsOf, type LetterShape, partsOf, plannedShape } from '../letter/shape.ts';
 import { speakerOf } from '../letter/speaker.ts';
 import { writeFilm } from '../letter/writeAdvice.ts';
@@ -144,9 +145,14 @@ function assemble(source: EditionSource, made: Partial<Pick<Edition, 'grade' | '
 
   const grade = made.grade ?? once(() => gradeSession(review, catalogue, weekBefore));
   const plan = made.plan ?? once(() => planLetter(review, grade(), catalogue, earlier));
-  const letterWith = oncePer((stills: Stills) =>
-    applyEdits(writeLetter(plan(), style, stills), coachsWords, coachsShape, groundsOf(plan())),
-  );
+  const letterWith = oncePer((stills: Stills) => {
+    const write = (of: LetterPlan) => writeLetter(of, style, stills);
+    const shaped = (written: Letter) => applyEdits(written, coachsWords, coachsShape, groundsOf(plan()));
+    const written = write(plan());
+    const first = shaped(written);
+    const counted = recounted(written, plan(), first.document, write);
+    return counted === written ? first : shaped(counted);
+  });
   const letter = made.letter ?? ((stills = noStills) => letterWith(stills));
   const speaker = speakerOf(style.language, review.voice, style.tone);
   const notices = once(() => noticesOf(plan(), speaker));

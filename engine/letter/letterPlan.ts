@@ -15,7 +15,7 @@ export type SeenReps =
   | { readonly kind: 'some'; readonly reps: readonly number[]; readonly of: number }
   | { readonly kind: 'set' };
 
-/** Where something was seen: one clip, its reps, the moments. */
+/** Where something was seen: one set, its reps, the moments in a clip of it. */
 export type Sighting = {
   readonly exercise: string;
   readonly clip: string;
@@ -28,6 +28,12 @@ export type Sighting = {
   readonly entry: { readonly id: string; readonly reps: number };
   /** Media times in microseconds, rising. */
   readonly momentsUs: readonly number[];
+  /** The same set from other cameras, where it was remarked on in their clips too. */
+  readonly alsoIn?: readonly {
+    readonly clip: string;
+    readonly clipName: string;
+    readonly momentsUs: readonly number[];
+  }[];
 };
 
 /** Something seen that is to stay as it is. `key` names it. */
@@ -39,8 +45,8 @@ export type Keep = {
 };
 
 export type KeepSeen =
-  /** The coach's own words. */
-  | { readonly kind: 'words'; readonly what: string }
+  /** The coach's own words, and where they were said. */
+  | { readonly kind: 'words'; readonly what: string; readonly of: Sighting | null }
   /** What the rubric says praise of the criterion looks like. */
   | { readonly kind: 'anchor'; readonly what: string }
   /** A hold that stayed as it began. */
@@ -64,8 +70,8 @@ export type Priority = {
   readonly fault: Fault | null;
   readonly exercises: readonly string[];
   readonly sightings: readonly Sighting[];
-  /** Each of its remarks with where it was seen, heaviest first: the first that has a still is shown by it. */
-  readonly remarks: readonly { readonly flagId: string; readonly sighting: Sighting }[];
+  /** Each of its remarks with where it was seen and its note, heaviest first: the first that has a still is shown by it. */
+  readonly remarks: readonly { readonly flagId: string; readonly sighting: Sighting; readonly note: string }[];
   /** The coach's own words, each once. */
   readonly notes: readonly string[];
   /** The coach's cue, else the fault's; '' where there is neither. */
@@ -139,6 +145,8 @@ type Filming =
   | (OfExercise & { readonly kind: 'unseen'; readonly criteria: readonly string[] })
   /** Clips that nobody has looked at yet. */
   | (OfExercise & { readonly kind: 'notLookedAt' })
+  /** Clips with plain notes and no judgement yet. */
+  | (OfExercise & { readonly kind: 'onlyNotes' })
   /** An exercise that is to be lifted with less load first. */
   | (OfExercise & { readonly kind: 'lighter'; readonly view: View })
   /** An exercise with something unsafe: nothing hard until it is put right. */

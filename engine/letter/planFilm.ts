@@ -1,6 +1,7 @@
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import { type Exercise, type View, views } from '../exercises/exercise.ts';
 import type { SessionGrade } from '../grading/grade.ts';
+import { isJudging } from '../review/parts.ts';
 import type { Entry, Review } from '../review/review.ts';
 import type { CriterionId } from '../rubric/rubric.ts';
 import { criterionName, exerciseName } from '../sheet/flagRows.ts';
@@ -28,6 +29,8 @@ function requestsFor(
   const about = { exerciseId: entry.exercise, exercise: exerciseName(catalogue, entry.exercise) };
   const unopened = entry.flags.length === 0 && entry.ticks.length === 0;
   if (entry.clips.length > 0 && unopened) return [{ key: `unseen-${entry.id}`, kind: 'notLookedAt', ...about }];
+  const onlyNotes = entry.ticks.length === 0 && !entry.flags.some(isJudging);
+  if (entry.clips.length > 0 && onlyNotes) return [{ key: `unseen-${entry.id}`, kind: 'onlyNotes', ...about }];
   if (entry.clips.length === 0) return [{ key: `none-${entry.id}`, kind: 'none', ...about, view: exercise.bestView }];
   const scores = (grade.entries.find((each) => each.entryId === entry.id)?.criteria ?? []).filter(
     (score) => score.share > 0 && !score.lookedAt,

@@ -1,6 +1,7 @@
 import { tidy } from '../document/words.ts';
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { CriterionScore, SessionGrade } from '../grading/grade.ts';
+import { setsOf } from '../review/camerasOfSet.ts';
 import { unitNames, unitsSpokenOf } from '../review/lookedAt.ts';
 import type { Entry, Review } from '../review/review.ts';
 import type { CriterionId } from '../rubric/rubric.ts';
@@ -11,6 +12,7 @@ import { nearlySame } from './nearlySame.ts';
 import { isHold, ofEntry, sightingsOf } from './sightings.ts';
 
 const most = 3;
+const fewest = 2;
 /** In the rubric's words praise sounds alike: fewer of these. */
 const mostAnchors = 2;
 
@@ -30,13 +32,13 @@ const anchorOf = (catalogue: Catalogue, id: CriterionId): string =>
 function keepOf(
   entry: Entry,
   criterion: CriterionId,
-  { words, sightings }: { readonly words: string; readonly sightings: readonly Sighting[] },
+  { words, of = null, sightings }: { words: string; of?: Sighting | null | undefined; sightings: readonly Sighting[] },
   { review, catalogue }: Basis,
 ): Keep[] {
   const named = { key: `${criterion}-${entry.id}`, criterion: criterionName(catalogue, criterion, entry.exercise) };
   const lowering = words === '' && criterion === timed ? loweringSeen(entry, review, catalogue) : null;
   if (lowering !== null) return [{ ...named, sightings: [lowering.sighting], seen: lowering.seen }];
-  if (words !== '') return [{ ...named, sightings, seen: { kind: 'words', what: words } }];
+  if (words !== '') return [{ ...named, sightings, seen: { kind: 'words', what: words, of } }];
   if (isHold(entry, catalogue)) {
     return criterion === stillness ? [] : [{ ...named, sightings, seen: { kind: 'held' } }];
   }
@@ -53,11 +55,13 @@ function praised(entry: Entry, rows: readonly JudgingRow[], basis: Basis): Keep[
     ([a], [b]) => shareOf(basis.catalogue, entry, b) - shareOf(basis.catalogue, entry, a),
   );
   return groups.flatMap(([criterion, own]): Keep[] => {
-    const words = own.map((row) => tidy(row.note)).find((note) => note !== '') ?? '';
+    const said = own.filter((row) => tidy(row.note) !== '').slice(0, 1);
+    const words = tidy(said[0]?.note ?? '');
     const alike = own.filter(
       (row) => row.note === '' || words === '' || nearlySame(row.note, words) || tidy(row.note) === words,
     );
-    return keepOf(entry, criterion, { words, sightings: sightingsOf(alike, entry, basis.catalogue) }, basis);
+    const [of] = sightingsOf(said, entry, basis.catalogue);
+    return keepOf(entry, criterion, { words, of, sightings: sightingsOf(alike, entry, basis.catalogue) }, basis);
   });
 }
 
@@ -86,12 +90,12 @@ const isMarred = (criterion: CriterionId, entry: Entry, catalogue: Catalogue): b
       flag.severity !== 'keep' && flag.severity !== 'prefer' && belongTogether(flag.criterion, criterion, catalogue),
   );
 
-/** Where a tick on every rep was seen: the whole of each clip. */
+/** Where a tick on every rep was seen: the whole of each set, whichever cameras filmed it. */
 const throughout = (entry: Entry, catalogue: Catalogue): Sighting[] =>
-  entry.clips.map((clip) => ({
+  setsOf(entry.clips).map(({ lead: clip }, _, sets) => ({
     exercise: exerciseName(catalogue, entry.exercise),
     clip: clip.id,
-    clipName: entry.clips.length > 1 ? clip.name : null,
+    clipName: sets.length > 1 ? clip.name : null,
     reps: clip.reps.length === 0 ? { kind: 'set' } : { kind: 'every', of: clip.reps.length },
     ...ofEntry(entry, catalogue),
     momentsUs: [],
@@ -147,15 +151,30 @@ function sharedLowering(keeps: readonly Keep[]): Keep[] {
 const sharedName = (keeps: readonly Keep[], { rubric }: Catalogue): string | undefined =>
   (keeps.find(({ criterion }) => rubric.criteria.every(({ name }) => name !== criterion)) ?? keeps[0])?.criterion;
 
+/** Places in the order of the session. */
+function inOrder(sightings: readonly Sighting[], { entries }: Review): Sighting[] {
+  const rank = (sighting: Sighting): number => entries.findIndex(({ id }) => id === sighting.entry.id);
+  return [...sightings].sort((a, b) => rank(a) - rank(b));
+}
+
 /** Praise in the same words is said once, with all its places. */
-function eachOnce(keeps: readonly Keep[], catalogue: Catalogue): Keep[] {
+function eachOnce(keeps: readonly Keep[], { review, catalogue }: Basis): Keep[] {
   return [...Map.groupBy(keeps, sayingOf).values()].flatMap((alike): Keep[] => {
     const [first] = alike;
     if (first?.seen.kind === 'lowering') return sharedLowering(alike);
     const criterion = sharedName(alike, catalogue);
     return first === undefined || criterion === undefined
       ? []
-      : [{ ...first, criterion, sightings: alike.flatMap(({ sightings }) => sightings) }];
+      : [
+          {
+            ...first,
+            criterion,
+            sightings: inOrder(
+              alike.flatMap(({ sightings }) => sightings),
+              review,
+            ),
+          },
+        ];
   });
 }
 
@@ -185,11 +204,17 @@ export function planKeeps(
   );
   const told = new Set(praise.flat().map(({ key }) => key));
   const rest = review.entries.map((entry) => fine(entry, basis).filter(({ key }) => !told.has(key)));
-  const once = eachOnce([...inTurn(praise), ...inTurn(rest)], catalogue).filter((...one) => !isHeldAgain(...one));
+  const once = eachOnce([...inTurn(praise), ...inTurn(rest)], basis).filter((...one) => !isHeldAgain(...one));
   const lowering = once.find(({ seen }) => seen.kind === 'lowering');
   // What its time has told of some lifts is not told of others in the rubric's words.
   const keeps = once.filter(({ seen, criterion }) => seen.kind !== 'anchor' || criterion !== lowering?.criterion);
   const isPlain = ({ seen }: Keep): boolean => seen.kind === 'anchor' || seen.kind === 'held';
   const anchors = keeps.filter(isPlain).slice(0, mostAnchors);
-  return keeps.filter((keep) => !isPlain(keep) || anchors.includes(keep)).slice(0, most);
+  const worth = keeps.filter((keep) => !isPlain(keep) || anchors.includes(keep));
+  // What the coach praised in words is not praised again under the same name, unless there is nothing else.
+  const isAgain = ({ seen, criterion }: Keep, at: number): boolean =>
+    seen.kind !== 'words' && worth.slice(0, at).some((before) => before.criterion === criterion);
+  const again = worth.filter(isAgain);
+  const fresh = worth.filter((keep) => !again.includes(keep));
+  return [...fresh, ...again.slice(0, Math.max(0, fewest - fresh.length))].slice(0, most);
 }

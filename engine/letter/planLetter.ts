@@ -5,6 +5,7 @@ import { tidy } from '../document/words.ts';
 import { type Catalogue, type Caution, findExercise } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import { toldRange } from '../grading/toldRange.ts';
+import { setsOf } from '../review/camerasOfSet.ts';
 import { isJudging, judgementsIn } from '../review/parts.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { workOf } from '../review/work.ts';
@@ -116,10 +117,10 @@ function planCautions(review: Review, catalogue: Catalogue): LetterPlan['caution
   };
 }
 
-/** How many repetitions and how many holds are marked. */
+/** How many repetitions and how many holds are marked, those that two cameras show once. */
 function markedIn({ entries }: Review, catalogue: Catalogue): Pick<LetterPlan, 'reps' | 'holds'> {
   const count = (own: readonly Entry[]): number =>
-    own.flatMap(({ clips }) => clips).reduce((sum, { reps }) => sum + reps.length, 0);
+    own.flatMap(({ clips }) => setsOf(clips)).reduce((sum, { lead }) => sum + lead.reps.length, 0);
   return {
     reps: count(entries.filter((entry) => !isHold(entry, catalogue))),
     holds: count(entries.filter((entry) => isHold(entry, catalogue))),

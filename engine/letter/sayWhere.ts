@@ -41,7 +41,7 @@ function sayReps({ reps: seen, unit }: Sighting, speaker: Speaker): string {
 }
 
 /** Whole seconds are enough for people, so moments within one are one. */
-function shownMoments({ clip, momentsUs }: Sighting, speaker: Speaker): Inline[] {
+export function shownMoments({ clip, momentsUs }: Pick<Sighting, 'clip' | 'momentsUs'>, speaker: Speaker): Inline[] {
   const firstOfEach = momentsUs.filter(
     (us, at) => momentsUs.findIndex((other) => speaker.secondsClock(other) === speaker.secondsClock(us)) === at,
   );
@@ -60,8 +60,15 @@ function sayOne(sighting: Sighting, speaker: Speaker): Inline[] {
   const times = shownMoments(sighting, speaker);
   if (times.length === 0) return [text(reps)];
   const id = isOneRep(sighting) && times.length === 1 ? 'momentOfRep' : 'momentsOfReps';
-  return joined(speaker.sayAround(id, { times }, { reps }));
+  return joined([...speaker.sayAround(id, { times }, { reps }), ...sayOtherCameras(sighting, speaker)]);
 }
+
+/** The moments that other cameras of the set show: ", also in Front (0:14)". */
+const sayOtherCameras = ({ alsoIn = [] }: Sighting, speaker: Speaker): Inline[] =>
+  alsoIn.flatMap((other) => {
+    const times = shownMoments(other, speaker);
+    return times.length === 0 ? [] : speaker.sayAround('alsoInClip', { times }, { clip: tidy(other.clipName) });
+  });
 
 /** How places name the exercise: each its own, or none where it is known which. */
 export type Naming = 'exercise' | 'none';
@@ -108,8 +115,34 @@ function sayCount(exercise: string, sightings: readonly Sighting[], speaker: Spe
   return [text(`${exercise}, ${speaker.list(said)}`)];
 }
 
+/** Every rep of all clips of an exercise: "all 15 reps", with a moment of each clip where there is one; null for anything less. */
+function sayAllClips(sightings: readonly Sighting[], speaker: Speaker, naming: Naming): Inline[] | null {
+  const [first] = sightings;
+  const count = sightings.reduce((sum, { reps }) => sum + (reps.kind === 'every' ? reps.of : 0), 0);
+  const entries = new Map(sightings.map(({ entry }) => [entry.id, entry.reps]));
+  const inAll = [...entries.values()].reduce((sum, reps) => sum + reps, 0);
+  const isPlain = ({ reps, alsoIn }: Sighting): boolean => reps.kind === 'every' && alsoIn === undefined;
+  if (first === undefined || sightings.length < 2 || count !== inAll || !sightings.every(isPlain)) return null;
+  const reps = speaker.say('everyRep', { count, holds: first.unit === 'hold' ? 1 : 0 });
+  const name = text(naming === 'none' ? '' : `${first.exercise}, `);
+  const moments = sightings.flatMap((sighting, at) => {
+    const times = shownMoments(sighting, speaker);
+    return times.length === 0 ? [] : [joined([text(sayNames(sighting, sightings[at - 1], 'none')), ...times])];
+  });
+  const left = moments.length - mostClips;
+  const shown = [
+    ...moments.slice(0, mostClips),
+    ...(left > 0 ? [[text(speaker.say('moreClips', { count: left }))]] : []),
+  ];
+  if (shown.length === 0) return joined([name, text(reps)]);
+  const times = shown.flatMap((part, index) => (index === 0 ? part : [text('; '), ...part]));
+  return joined([name, ...speaker.sayAround('momentsOfReps', { times: joined(times) }, { reps })]);
+}
+
 /** The clips of one exercise, the first few of many. */
 function sayClips(sightings: readonly Sighting[], speaker: Speaker, naming: Naming): Inline[][] {
+  const all = sayAllClips(sightings, speaker, naming);
+  if (all !== null) return [all];
   const shown = sightings.slice(0, mostClips);
   const left = sightings.length - shown.length;
   const parts = shown.map((sighting, index) =>

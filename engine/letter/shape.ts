@@ -112,6 +112,9 @@ export function inSections(parts: readonly LetterPart[], planned: readonly Lette
   });
 }
 
+/** What is said of all things to change together, after the last of them and not under its heading. */
+const afterAll: ReadonlySet<string> = new Set(['change-choice', 'change-later']);
+
 /** Takes out headings, and pictures, of which nothing is left. */
 export function withoutBareHeadings(parts: readonly LetterPart[]): LetterPart[] {
   const ids = new Set(parts.map(({ id }) => id));
@@ -124,7 +127,8 @@ export function withoutBareHeadings(parts: readonly LetterPart[]): LetterPart[] 
     const after = pictured.slice(at + 1);
     const end = after.findIndex((one) => {
       const [first] = one.blocks;
-      return one.section !== section || (first?.kind === 'heading' && first.level <= level);
+      const isOfAll = level > 2 && afterAll.has(one.id);
+      return one.section !== section || isOfAll || (first?.kind === 'heading' && first.level <= level);
     });
     return after.slice(0, end === -1 ? undefined : end).some(({ blocks: [first] }) => first?.kind !== 'heading');
   });

@@ -1,6 +1,6 @@
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import { setsOf } from '../review/camerasOfSet.ts';
-import type { Entry } from '../review/review.ts';
+import type { Clip, Entry } from '../review/review.ts';
 import type { CriterionId } from '../rubric/rubric.ts';
 import type { JudgingRow } from '../sheet/flagRows.ts';
 import type { SeenReps, Sighting } from './letterPlan.ts';
@@ -22,20 +22,28 @@ export const ofEntry = (entry: Entry, catalogue: Catalogue): Pick<Sighting, 'uni
   entry: { id: entry.id, reps: setsOf(entry.clips).reduce((sum, { lead }) => sum + lead.reps.length, 0) },
 });
 
-/** Where rows of one entry were seen, clip by clip in the entry's order. */
+/** The rows of one clip with their moments, rising. */
+function inClip(rows: readonly JudgingRow[], clip: Clip) {
+  const own = rows.filter((row) => row.clip === clip.id);
+  const moments = new Set(own.flatMap((row) => (row.us === null ? [] : [row.us])));
+  return { own, clip: clip.id, clipName: clip.name, momentsUs: [...moments].sort((a, b) => a - b) };
+}
+
+/** Where rows of one entry were seen, set by set in the entry's order: reps that two cameras show are the same reps. */
 export function sightingsOf(rows: readonly JudgingRow[], entry: Entry, catalogue: Catalogue): Sighting[] {
-  return entry.clips.flatMap((clip) => {
-    const own = rows.filter((row) => row.clip === clip.id);
-    const [first] = own;
-    if (first === undefined) return [];
-    const moments = new Set(own.flatMap((row) => (row.us === null ? [] : [row.us])));
+  return setsOf(entry.clips).flatMap(({ lead, others }) => {
+    const cameras = [lead, ...others].map((clip) => inClip(rows, clip)).filter(({ own }) => own.length > 0);
+    const all = cameras.flatMap(({ own }) => own);
+    const [[first], [camera, ...rest]] = [all, cameras];
+    if (first === undefined || camera === undefined) return [];
     return {
       exercise: first.exercise,
-      clip: clip.id,
-      clipName: entry.clips.length > 1 ? clip.name : null,
-      reps: seenReps(own, clip.reps.length),
+      clip: camera.clip,
+      clipName: entry.clips.length > 1 ? camera.clipName : null,
+      reps: seenReps(all, lead.reps.length),
       ...ofEntry(entry, catalogue),
-      momentsUs: [...moments].sort((a, b) => a - b),
+      momentsUs: camera.momentsUs,
+      ...(rest.length > 0 && { alsoIn: rest.map(({ own: _, ...other }) => other) }),
     };
   });
 }

@@ -88,7 +88,9 @@ type Remark = Priority['remarks'][number] & { readonly severity: Severity };
 const remarksOf = ({ entry, own }: OfEntry, catalogue: Catalogue): Remark[] =>
   own.flatMap((row) => {
     const [sighting] = sightingsOf([row], entry, catalogue);
-    return sighting === undefined ? [] : [{ flagId: row.flagId, sighting, severity: row.severity }];
+    return sighting === undefined
+      ? []
+      : [{ flagId: row.flagId, sighting, note: tidy(row.note), severity: row.severity }];
   });
 
 /** A fault in the library's first language, so that what suits a lift is the same in every language. */
@@ -148,7 +150,7 @@ export function themeOf(rows: readonly JudgingRow[], basis: ThemeBasis): Theme[]
       remarks: perEntry
         .flatMap((each) => remarksOf(each, catalogue))
         .sort(heavierFirst)
-        .map(({ flagId, sighting }) => ({ flagId, sighting })),
+        .map(({ severity: _, ...remark }) => remark),
       notes: notesOf(rows),
       ...adviceOf(rows, first, perEntry, basis),
       gain: first.severity === 'stop' ? 0 : gainWithout(new Set(rows.map((row) => row.flagId))),

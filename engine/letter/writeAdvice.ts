@@ -84,7 +84,7 @@ export function writeProgramme(plan: LetterPlan, speaker: Speaker, length: Lette
   ];
 }
 
-function sayAsk(request: FilmRequest, { filmEffort: effort }: LetterPlan, speaker: Speaker): string {
+function sayAsk(request: FilmRequest, { filmEffort: effort, oneLift }: LetterPlan, speaker: Speaker): string {
   switch (request.kind) {
     case 'none':
       return speaker.say('filmNone', { view: speaker.say('view', { view: request.view }), effort });
@@ -100,6 +100,8 @@ function sayAsk(request: FilmRequest, { filmEffort: effort }: LetterPlan, speake
       });
     case 'notLookedAt':
       return speaker.say('filmNotLookedAt');
+    case 'onlyNotes':
+      return speaker.say('filmOnlyNotes');
     case 'lighter':
       return speaker.say('filmLighter', { view: speaker.say('view', { view: request.view }) });
     case 'afterStop':
@@ -112,7 +114,7 @@ function sayAsk(request: FilmRequest, { filmEffort: effort }: LetterPlan, speake
       return speaker.say('filmWithoutPain');
     case 'again':
       return request.exercises.length === 0
-        ? speaker.say('filmAgain', { effort })
+        ? speaker.say('filmAgain', { effort, lifts: oneLift ? 'one' : 'several' })
         : speaker.say('filmAgainOf', { effort, lifts: speaker.lifts(request.exercises) });
   }
 }

@@ -1,8 +1,9 @@
-import { type Block, emphasis, type Inline, strong, text, upperFirstInline } from '../document/document.ts';
+import { type Block, emphasis, type Inline, joined, strong, text, upperFirstInline } from '../document/document.ts';
 import { sentence, tidy } from '../document/words.ts';
 import { type Letter, type LetterStyle, paragraphIds, type SectionId, type Stills, sectionIds } from './letter.ts';
 import type { Keep, LetterPlan } from './letterPlan.ts';
-import { sayWhere } from './sayWhere.ts';
+import { repsBegun, sayOwnReps, sayWithPlace } from './namedReps.ts';
+import { type Naming, sayWhere } from './sayWhere.ts';
 import { type Speaker, speakerOf } from './speaker.ts';
 import { writeChanges, writeFilm, writeProgramme } from './writeAdvice.ts';
 import { writeCautions, writePain, writeUnsafe } from './writeNotices.ts';
@@ -51,10 +52,22 @@ function sayKeep(seen: Keep['seen'], where: readonly Inline[], speaker: Speaker)
   }
 }
 
-function keepBlock({ criterion, sightings, seen }: Keep, id: string, { oneLift }: LetterPlan, speaker: Speaker): Block {
-  const where = sayWhere(sightings, speaker, oneLift ? 'none' : 'exercise');
-  const label = strong(speaker.say('keepLabel', { criterion }));
-  const line = sayKeep(seen, where, speaker);
+/** Praise that names its reps itself, with its place behind them; null for any other. */
+function sayKeepOfReps({ sightings, seen }: Keep, naming: Naming, speaker: Speaker): Inline[] | null {
+  if (seen.kind !== 'words' || repsBegun(seen.what) === null) return null;
+  const what = sentence(seen.what);
+  const [only, ...further] = sightings;
+  if (only === undefined) return null;
+  if (further.length === 0) return sayOwnReps(what, only, speaker, naming);
+  const of = seen.of ?? undefined;
+  return joined([...sayWhere(sightings, speaker, naming), text('. '), ...sayWithPlace(what, of, speaker, naming)]);
+}
+
+function keepBlock(keep: Keep, id: string, { oneLift }: LetterPlan, speaker: Speaker): Block {
+  const naming = oneLift ? 'none' : 'exercise';
+  const label = strong(speaker.say('keepLabel', { criterion: keep.criterion }));
+  const where = sayWhere(keep.sightings, speaker, naming);
+  const line = sayKeepOfReps(keep, naming, speaker) ?? sayKeep(keep.seen, where, speaker);
   return { kind: 'paragraph', id, inlines: [label, text(' '), ...upperFirstInline(line)] };
 }
 
@@ -76,9 +89,10 @@ function namesSeverity({ priorities, changes }: LetterPlan): boolean {
 }
 
 /** The last line: what comes first where something does, else the next clip. */
-function signOffOf({ pain, stops }: LetterPlan): 'signOff' | 'signOffPain' | 'signOffStop' {
+function signOffOf({ pain, stops, priorities }: LetterPlan): 'signOff' | 'signOffPain' | 'signOffStop' | 'signOffSame' {
   if (pain !== null) return 'signOffPain';
-  return stops.length > 0 ? 'signOffStop' : 'signOff';
+  if (stops.length > 0) return 'signOffStop';
+  return priorities.length > 0 ? 'signOff' : 'signOffSame';
 }
 
 function writeClosing(plan: LetterPlan, speaker: Speaker): Block[] {

@@ -27,7 +27,10 @@ export function writeUnsafe(plan: LetterPlan, speaker: Speaker): Block[] {
   if (plan.stops.length === 0) return [];
   const seen = plan.stops.map((stop) => {
     const where = sayWhere(stop.sightings, speaker, plan.oneLift ? 'none' : 'exercise');
-    const said = speaker.sayAround('stopSeen', { where }, { fault: stop.fault?.name ?? stop.criterionName });
+    const said =
+      stop.fault === null
+        ? speaker.sayAround('stopSeenPlain', { where }, { criterion: speaker.within(stop.criterionName) })
+        : speaker.sayAround('stopSeen', { where }, { fault: stop.fault.name });
     // What is asked to change has its note there.
     const [note] = plan.priorities.some(({ key }) => key === stop.key) ? [] : stop.notes;
     return upperFirstInline(note === undefined ? said : [...said, text(` ${sentence(note)}`)]);

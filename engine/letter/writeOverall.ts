@@ -1,6 +1,6 @@
 import { type Block, type Inline, strong, text } from '../document/document.ts';
 import { workSayer } from '../document/sayWork.ts';
-import { sentence, tidy } from '../document/words.ts';
+import { sentence, tidy, upperFirst } from '../document/words.ts';
 import type { Overridden } from '../grading/grade.ts';
 import { shownGain } from '../rubric/shownNumbers.ts';
 import type { LetterMessageId } from '../wording/english/letter.ts';
@@ -38,7 +38,7 @@ function sayByHand(
   speaker: Speaker,
   texts: { readonly graded: LetterMessageId; readonly none: LetterMessageId; readonly exercise: string },
 ): string {
-  const values = { exercise: texts.exercise, reason: sentence(reason) };
+  const values = { exercise: texts.exercise, reason: upperFirst(sentence(reason)) };
   if (computed.kind === 'none') return speaker.say(texts.none, values);
   const mark = { mark: computed.mark, score: speaker.score(computed.score) };
   return speaker.say(texts.graded, { ...values, computed: speaker.say('gradeCell', mark) });
@@ -71,14 +71,27 @@ function sayReason(plan: LetterPlan, speaker: Speaker): string {
   }
   const largest = sayLargest(plan, speaker);
   if (largest !== '' || remarked !== 'nothing') return largest;
-  return programme !== null && programme < 100 ? speaker.say('onlyProgrammeCosts') : speaker.say('nothingCosts');
+  if (programme !== null && programme < 100) return speaker.say('onlyProgrammeCosts');
+  return speaker.say(isSpotless(plan) ? 'nothingCostsAtAll' : 'nothingCosts');
 }
 
+/** Nothing was remarked on, and the programme costs nothing either. */
+const isSpotless = ({ overall }: Pick<LetterPlan, 'overall'>): boolean =>
+  overall.override === null &&
+  overall.remarked === 'nothing' &&
+  overall.largest === null &&
+  overall.programmeCost === 0;
+
 /** What the grade is made of where a plan is known; else ''. */
-function sayParts({ overall }: LetterPlan, speaker: Speaker): string {
-  const { technique, programme, programmeCost } = overall;
+function sayParts({ overall, stops, priorities }: LetterPlan, speaker: Speaker): string {
+  const { state, technique, programme, programmeCost } = overall;
   if (technique === null || programme === null) return '';
   const stands = speaker.score(technique);
+  // Where the programme costs nothing, technique is the grade that has just been said.
+  if (programmeCost === 0 && state.kind !== 'none' && stands === speaker.score(state.score)) {
+    const goesWithoutSaying = isSpotless({ overall }) || stops.length > 0 || priorities.some(({ urgent }) => urgent);
+    return goesWithoutSaying ? '' : speaker.say('programmeCostsNothing');
+  }
   if (programmeCost !== null) return speaker.say('partsByCost', { technique: stands, cost: programmeCost });
   return speaker.say('parts', { technique: stands, programme: speaker.score(programme) });
 }
@@ -113,6 +126,8 @@ function sayGrade(entry: EntryLine, speaker: Speaker): string {
 
 function entryNote(entry: EntryLine, speaker: Speaker): string {
   if (entry.state.kind === 'none') {
+    const { exercise } = entry;
+    if (entry.state.reason.id === 'nothingLookedAt') return speaker.say('entryNotJudged', { exercise });
     return speaker.say('entryNone', {
       exercise: entry.exercise,
       reason: speaker.within(sayMissingGrade(entry.state.reason, speaker.language)),

@@ -1,7 +1,17 @@
-import { type Block, emphasis, type Inline, plainText, strong, text, upperFirstInline } from '../document/document.ts';
+import {
+  type Block,
+  emphasis,
+  type Inline,
+  joined,
+  plainText,
+  strong,
+  text,
+  upperFirstInline,
+} from '../document/document.ts';
 import { sentence, upperFirst } from '../document/words.ts';
 import { paragraphIds, type Stills } from './letter.ts';
 import type { LetterPlan, PlannedPain, Priority } from './letterPlan.ts';
+import { repsBegun, sayOwnReps, sayWithPlace } from './namedReps.ts';
 import { nearlySame } from './nearlySame.ts';
 import { type Naming, sayWhere } from './sayWhere.ts';
 import type { Speaker } from './speaker.ts';
@@ -16,11 +26,41 @@ const libraryWords = ({ notes }: Priority, words: string): string =>
 
 const namingOf = (priority: Priority): Naming => (priority.exercises.length === 1 ? 'none' : 'exercise');
 
+/** Where it was seen, and notes that each speak of the reps of one of these places: theirs is said beside them. */
+function saySeenInPlaces(
+  priority: Priority,
+  notes: readonly string[],
+  where: readonly Inline[],
+  speaker: Speaker,
+): Inline[] {
+  const naming = namingOf(priority);
+  const said = notes.map((note) => {
+    const remark = priority.remarks.find((each) => sentence(each.note) === note);
+    return sayWithPlace(note, remark?.sighting, speaker, naming);
+  });
+  const [first = ''] = notes;
+  const library = libraryWords(priority, priority.fault?.seen ?? '');
+  const begun = repsBegun(first) === null ? first : library;
+  const rest = repsBegun(first) === null ? said.slice(1) : said;
+  const opening = begun === '' ? [...where, text('.')] : speaker.sayAround('seen', { where }, { what: begun });
+  return joined([...upperFirstInline(opening), ...rest.flatMap((line) => [text(' '), ...line])]);
+}
+
 /** What was seen, in the coach's own words where there are some, else in the library's. */
 function saySeen(priority: Priority, speaker: Speaker): Inline[] {
   const notes = priority.notes.map(sentence).slice(0, mostNotes);
+  const naming = namingOf(priority);
+  const [ownNote = ''] = notes;
+  const [only, ...further] = priority.sightings;
+  if (only !== undefined && further.length === 0) {
+    const named = sayOwnReps(ownNote, only, speaker, naming);
+    if (named !== null) return joined([...named, ...notes.slice(1).map((note) => text(` ${upperFirst(note)}`))]);
+  }
+  const where = sayWhere(priority.sightings, speaker, naming);
+  if (further.length > 0 && notes.some((note) => repsBegun(note) !== null)) {
+    return saySeenInPlaces(priority, notes, where, speaker);
+  }
   const [what = '', ...others] = notes.length > 0 ? notes : [sentence(priority.fault?.seen ?? '')];
-  const where = sayWhere(priority.sightings, speaker, namingOf(priority));
   const first =
     what === ''
       ? speaker.sayAround(

@@ -13,6 +13,7 @@ const coach = {
   parts: 'Technique scores {technique} and the programme {programme}.',
   partsByCost:
     'Technique scores {technique}, and the programme costs {cost, plural, =0 {nothing} one {# point} other {# points}}.',
+  programmeCostsNothing: 'No points were lost in the programme.',
   stopDecides: 'Something unsafe was seen, and that decides the grade until it is fixed.',
   urgentDecides: 'Points come later: first take load off {lifts}. See below for how.',
   largestGain:
@@ -21,6 +22,7 @@ const coach = {
     'The biggest gain is in the programme, see below: with its costliest point fixed, the session would score {points} {count, plural, one {point} other {points}} more.',
   onlyProgrammeCosts: 'Nothing on film cost you a point; the points were lost in the programme.',
   nothingCosts: 'Nothing on film cost you a point.',
+  nothingCostsAtAll: 'Nothing cost you a point, neither on film nor in the programme.',
   byHand: 'I set this grade by hand. {reason} From the notes alone it would be {computed}.',
   byHandNone: 'I set this grade by hand. {reason} From the notes alone there would be none.',
   provisionalBecause:
@@ -30,6 +32,7 @@ const coach = {
 
   stopTitle: 'Before your next set: stop',
   stopSeen: '{where}: “{fault}” was unsafe.',
+  stopSeenPlain: '{where}: unsafe ({criterion}).',
   stopAdvice: 'Leave this lift out until it is put right, start again light, and have somebody with you.',
   stopAfterPain: 'This has to be put right too, but the pain comes first. Leave out what was unsafe until then.',
   stopAdviceMany:
@@ -85,7 +88,7 @@ const coach = {
   changeWaits:
     'What I noted on {lifts} is on the sheet, for {step, select, stop {when a licensed clinician has cleared it} other {when the pain has settled}}. There is nothing to practise there now.',
   changeStopWaits: 'What has to be put right is above. The pain comes first.',
-  changeNothingSeen: 'I have looked at too little to say what to change.',
+  changeNothingSeen: 'I have not judged enough yet to say what to change.',
   changeLater: 'The sheet has {count, plural, one {# more note. It} other {# more notes. They}} can wait.',
   changeOnlyLater: 'The sheet has {count, plural, one {# note. It} other {# notes. They}} can wait.',
   changeOnSheet:
@@ -123,6 +126,7 @@ const coach = {
   repSpan: '{from} to {to}',
   momentOfRep: '{times}, {reps}',
   momentsOfReps: '{reps} ({times})',
+  alsoInClip: ', also in {clip} ({times})',
   moreMoments: '{count, plural, one {# more moment} other {# more moments}}',
   moreClips: '{count, plural, one {# more clip} other {# more clips}}',
 
@@ -136,6 +140,7 @@ const coach = {
   gradeCellProvisional: '{mark} ({score}), provisional',
   gradeCellNone: 'No grade',
   entryNone: '{exercise} has no grade: {reason}',
+  entryNotJudged: '{exercise} has no grade: I have judged nothing of it yet.',
   entryCapped: '{exercise}: the grade stays capped until what was unsafe is fixed.',
   entryByHand: '{exercise}: I set this grade by hand. {reason} From the notes alone it would be {computed}.',
   entryByHandNone: '{exercise}: I set this grade by hand. {reason} From the notes alone there would be none.',
@@ -151,14 +156,16 @@ const coach = {
   filmOtherView: 'add a clip {view}. The film I had can’t show {criteria}.',
   filmNoView: 'none of the usual camera positions shows {criteria}; show me in person or describe it.',
   filmUnseen: 'the film I had shows more than I have judged. Still open: {criteria}.',
-  filmNotLookedAt: 'I have not looked at its clips yet.',
+  filmNotLookedAt: 'I have not looked at these clips yet.',
+  filmOnlyNotes:
+    'so far there are only notes on the film, and they are on the sheet. I have judged nothing yet, and that needs no new clip.',
   filmFirst:
     'Film {effort, select, hardest {the hardest set} other {an easy set}} of each exercise, from the set-up through at least three reps.{effort, select, hardest {} other { Stop it with three good reps left.}}',
   filmAfterStop:
     'once it is put right, film the first light set {view}, set-up included, and send it before you add load.',
   filmLighter: 'film the first set with less load {view}, set-up included.',
   filmAgain:
-    '{effort, select, hardest {Film the hardest set again from the same side and distance, so that the two clips can be compared.} other {Film the same lift again from the same side and distance, so that the two clips can be compared: an easy set, stopped with three good reps left.}}',
+    '{effort, select, hardest {Film the hardest set{lifts, select, one {} other { of each exercise}} again from the same side and distance, so that the two clips can be compared.} other {Film {lifts, select, one {the same lift} other {each exercise}} again from the same side and distance, so that the two clips can be compared: an easy set, stopped with three good reps left.}}',
   filmAgainOf:
     '{effort, select, hardest {Film the hardest set of {lifts} again from the same side and distance, so that the two clips can be compared.} other {Film {lifts} again from the same side and distance, so that the two clips can be compared: easy sets, stopped with three good reps left.}}',
   filmAfterPain: 'When the pain has settled, film an easy set of {lifts} first, from the same side and distance.',
@@ -170,6 +177,7 @@ const coach = {
 
   cautionsTitle: 'Cautions',
   signOff: 'Train well. Write back if anything here is unclear, and send the next clip when you have it.',
+  signOffSame: 'Train well. Write back if anything here is unclear, and send the next clip when you have it.',
   signOffPain: 'Look after the pain first, and let me know how it goes.',
   signOffStop: 'First put right what was unsafe. Write back if anything here is unclear.',
   basis:
@@ -194,6 +202,7 @@ const self: LetterMessages = {
   urgentDecides: 'Never mind the points yet: I take load off first on {lifts}. How to do it is below.',
   onlyProgrammeCosts: 'Nothing on film cost a point; the points were lost in the programme.',
   nothingCosts: 'Nothing on film cost a point.',
+  nothingCostsAtAll: 'Nothing cost a point, neither on film nor in the programme.',
   stopTitle: 'Before my next set: stop',
   stopAdvice: 'I leave this lift out until it is put right, start again light, and have somebody with me.',
   stopAfterPain: 'This has to be put right too, but the pain comes first. I leave out what was unsafe until then.',
@@ -233,6 +242,7 @@ const self: LetterMessages = {
   filmAfterStop:
     'once it is put right, film the first light set {view}, set-up included, and look at it before adding load.',
   signOff: 'Next: practise this, film it, look again.',
+  signOffSame: 'Next: train, film it, look again.',
   signOffPain: 'Next: look after the pain first.',
   signOffStop: 'Next: put right what was unsafe.',
 };
@@ -245,7 +255,8 @@ const warm: Partial<LetterMessages> = {
   changeInOrder:
     'There are {count, plural, =2 {two} =3 {three} other {#}} things I would love you to work on, in this order:',
   changeNothing: 'There is nothing I would change here. Enjoy it, and do the same again.',
-  signOff: 'You put real work into this. Write back whenever something is unclear; I look forward to the next clip.',
+  signOff: 'Write back whenever something is unclear; I look forward to the next clip.',
+  signOffSame: 'Write back whenever something is unclear; I look forward to the next clip.',
   signOffPain: 'Look after yourself first, and let me know how it goes. The training can wait.',
   signOffStop: 'First put right what was unsafe; there is no hurry. Write back whenever something is unclear.',
 };
@@ -260,6 +271,7 @@ const direct: Partial<LetterMessages> = {
   changeNothingYet: 'Nothing to change in what I have looked at.',
   changeLater: '{count, plural, one {# more note is} other {# more notes are}} on the sheet.',
   signOff: 'Send the next clip when you have it.',
+  signOffSame: 'Send the next clip when you have it.',
   signOffStop: 'First put right what was unsafe.',
 };
 

@@ -15,6 +15,7 @@ const coach: LetterMessages = {
   parts: 'Die Technik kommt auf {technique}, der Plan auf {programme}.',
   partsByCost:
     'Die Technik kommt auf {technique}, und der Plan kostet {cost, plural, =0 {nichts} one {# Punkt} other {# Punkte}}.',
+  programmeCostsNothing: 'Der Plan hat keine Punkte gekostet.',
   stopDecides: 'Etwas war gefährlich, und das bestimmt die Note, bis es behoben ist.',
   urgentDecides: 'Wichtiger als alle Punkte: Nimm zuerst Last weg, und zwar bei {lifts}. Wie, steht weiter unten.',
   largestGain:
@@ -23,6 +24,7 @@ const coach: LetterMessages = {
     'Am meisten kostet der Plan, siehe unten: Mit der wichtigsten Änderung dort hätte die Einheit {points} {count, plural, one {Punkt} other {Punkte}} mehr.',
   onlyProgrammeCosts: 'An deiner Ausführung hat nichts Punkte gekostet; was fehlt, liegt am Plan.',
   nothingCosts: 'An deiner Ausführung hat nichts Punkte gekostet.',
+  nothingCostsAtAll: 'Nichts hat Punkte gekostet, weder an deiner Ausführung noch am Plan.',
   byHand: 'Diese Note habe ich selbst gesetzt. {reason} Nach den Notizen allein wäre sie {computed}.',
   byHandNone: 'Diese Note habe ich selbst gesetzt. {reason} Nach den Notizen allein gäbe es keine.',
   provisionalBecause:
@@ -32,6 +34,7 @@ const coach: LetterMessages = {
 
   stopTitle: 'Vor deinem nächsten Satz: Stopp',
   stopSeen: '{where}: gefährlich durch „{fault}“.',
+  stopSeenPlain: '{where}: gefährlich ({criterion}).',
   stopAdvice: 'Lass diese Übung weg, bis das behoben ist, fang dann leicht wieder an und hab jemanden dabei.',
   stopAfterPain:
     'Auch das muss in Ordnung kommen, aber die Schmerzen gehen vor. Lass bis dahin weg, was gefährlich war.',
@@ -90,7 +93,7 @@ const coach: LetterMessages = {
   changeWaits:
     'Was ich zu {lifts} notiert habe, steht im Bewertungsbogen und ist dran, wenn {step, select, stop {das ärztlich oder physiotherapeutisch abgeklärt ist} other {sich die Schmerzen gelegt haben}}. Im Moment gibt es dort nichts zu üben.',
   changeStopWaits: 'Was in Ordnung kommen muss, steht oben. Die Schmerzen gehen vor.',
-  changeNothingSeen: 'Ich habe noch zu wenig angesehen, um zu sagen, was zu ändern ist.',
+  changeNothingSeen: 'Ich habe noch zu wenig beurteilt, um zu sagen, was zu ändern ist.',
   changeLater:
     'Im Bewertungsbogen {count, plural, one {steht eine weitere Notiz. Sie kann} other {stehen # weitere Notizen. Sie können}} warten.',
   changeOnlyLater:
@@ -131,6 +134,7 @@ const coach: LetterMessages = {
   repSpan: '{from} bis {to}',
   momentOfRep: '{times}, {reps}',
   momentsOfReps: '{reps} ({times})',
+  alsoInClip: ', auch in {clip} ({times})',
   moreMoments: '{count, plural, one {# weitere Stelle} other {# weitere Stellen}}',
   moreClips: '{count, plural, one {# weiterer Clip} other {# weitere Clips}}',
 
@@ -144,6 +148,7 @@ const coach: LetterMessages = {
   gradeCellProvisional: '{mark} ({score}), vorläufig',
   gradeCellNone: 'Keine Note',
   entryNone: '{exercise} hat keine Note: {reason}',
+  entryNotJudged: '{exercise} hat keine Note: Beurteilt habe ich hier noch nichts.',
   entryCapped: '{exercise}: Die Note bleibt begrenzt, bis behoben ist, was gefährlich war.',
   entryByHand: '{exercise}: Diese Note habe ich selbst gesetzt. {reason} Nach den Notizen allein wäre sie {computed}.',
   entryByHandNone: '{exercise}: Diese Note habe ich selbst gesetzt. {reason} Nach den Notizen allein gäbe es keine.',
@@ -160,13 +165,15 @@ const coach: LetterMessages = {
   filmNoView: 'Keine übliche Kameraposition zeigt: {criteria}. Zeig es mir vor Ort oder beschreib es.',
   filmUnseen: 'Das Video zeigt mehr, als ich bisher beurteilt habe. Noch offen: {criteria}.',
   filmNotLookedAt: 'Diese Clips habe ich noch nicht angesehen.',
+  filmOnlyNotes:
+    'Bis jetzt gibt es zum Video nur Notizen; sie stehen im Bewertungsbogen. Beurteilt habe ich noch nichts; dafür braucht es keinen neuen Clip.',
   filmFirst:
     'Film {effort, select, hardest {den härtesten Satz jeder Übung} other {von jeder Übung einen leichten Satz}}, ab der Startposition und mit mindestens drei Wiederholungen.{effort, select, hardest {} other { Hör auf, solange noch drei saubere Wiederholungen drin wären.}}',
   filmAfterStop:
     'Wenn es behoben ist, film den ersten leichten Satz {view}, samt Startposition, und schick ihn, bevor du Last zulegst.',
   filmLighter: 'Film den ersten Satz mit weniger Last {view}, samt Startposition.',
   filmAgain:
-    '{effort, select, hardest {Film den härtesten Satz wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen.} other {Film die Übung wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen: einen leichten Satz, nach dem noch drei saubere Wiederholungen drin wären.}}',
+    '{effort, select, hardest {Film den härtesten Satz {lifts, select, one {} other {jeder Übung }}wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen.} other {Film {lifts, select, one {die Übung} other {jede Übung}} wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen: einen leichten Satz, nach dem noch drei saubere Wiederholungen drin wären.}}',
   filmAgainOf:
     '{effort, select, hardest {Film den härtesten Satz von {lifts} wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen.} other {Film {lifts} wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen: leichte Sätze, nach denen noch drei saubere Wiederholungen drin wären.}}',
   filmAfterPain:
@@ -179,6 +186,7 @@ const coach: LetterMessages = {
 
   cautionsTitle: 'Sicherheitshinweise',
   signOff: 'Gutes Training. Schreib, wenn etwas unklar ist, und schick den nächsten Clip, sobald du ihn hast.',
+  signOffSame: 'Gutes Training. Schreib, wenn etwas unklar ist, und schick den nächsten Clip, sobald du ihn hast.',
   signOffPain: 'Kümmere dich zuerst darum und schreib mir, wie es sich entwickelt.',
   signOffStop: 'Bring das zuerst in Ordnung. Schreib, wenn etwas unklar ist.',
   basis:
@@ -200,6 +208,7 @@ const self: LetterMessages = {
     'Ich habe mir meine Einheit vom {date} angesehen. Es gibt kein Video davon, deshalb ist wenig zu beurteilen.',
   onlyProgrammeCosts: 'An meiner Ausführung hat nichts Punkte gekostet; was fehlt, liegt am Plan.',
   nothingCosts: 'An meiner Ausführung hat nichts Punkte gekostet.',
+  nothingCostsAtAll: 'Nichts hat Punkte gekostet, weder an meiner Ausführung noch am Plan.',
   stopTitle: 'Vor meinem nächsten Satz: Stopp',
   stopAdvice: 'Ich lasse diese Übung weg, bis das behoben ist, fange dann leicht wieder an und habe jemanden dabei.',
   stopAfterPain:
@@ -256,7 +265,7 @@ const self: LetterMessages = {
   filmAfterPain:
     'Wenn sich die Schmerzen gelegt haben, von {lifts} zuerst einen leichten Satz filmen, von derselben Seite und aus demselben Abstand.',
   filmAgain:
-    '{effort, select, hardest {Den härtesten Satz wieder von derselben Seite und aus demselben Abstand filmen, damit sich die beiden Clips nebeneinanderlegen lassen.} other {Die Übung wieder von derselben Seite und aus demselben Abstand filmen, damit sich die beiden Clips nebeneinanderlegen lassen: einen leichten Satz, nach dem noch drei saubere Wiederholungen drin wären.}}',
+    '{effort, select, hardest {Den härtesten Satz {lifts, select, one {} other {jeder Übung }}wieder von derselben Seite und aus demselben Abstand filmen, damit sich die beiden Clips nebeneinanderlegen lassen.} other {{lifts, select, one {Die Übung} other {Jede Übung}} wieder von derselben Seite und aus demselben Abstand filmen, damit sich die beiden Clips nebeneinanderlegen lassen: einen leichten Satz, nach dem noch drei saubere Wiederholungen drin wären.}}',
   filmAgainOf:
     '{effort, select, hardest {Den härtesten Satz von {lifts} wieder von derselben Seite und aus demselben Abstand filmen, damit sich die beiden Clips nebeneinanderlegen lassen.} other {{lifts} wieder von derselben Seite und aus demselben Abstand filmen, damit sich die beiden Clips nebeneinanderlegen lassen: leichte Sätze, nach denen noch drei saubere Wiederholungen drin wären.}}',
   filmOnceSettled: 'Wenn sich die Schmerzen gelegt haben, zuerst einen leichten Satz filmen.',
@@ -264,6 +273,7 @@ const self: LetterMessages = {
   filmAfterClinician: 'Kein neuer Clip von {lifts}, bis ich ärztlich oder physiotherapeutisch die Freigabe habe.',
   filmWithoutPain: 'Ich filme keine Übung, bei der ich den Schmerz spüre.',
   signOff: 'Als Nächstes: üben, filmen, wieder ansehen.',
+  signOffSame: 'Als Nächstes: trainieren, filmen, wieder ansehen.',
   signOffPain: 'Als Nächstes: zuerst das klären.',
   signOffStop: 'Als Nächstes: zuerst das in Ordnung bringen.',
 };
@@ -276,8 +286,8 @@ const warm: Partial<LetterMessages> = {
   changeInOrder:
     '{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge würde ich dir gern mitgeben, in dieser Reihenfolge:',
   changeNothing: 'An deiner Ausführung würde ich nichts ändern. Freu dich darüber und mach weiter so.',
-  signOff:
-    'Da steckt richtig Arbeit drin. Schreib jederzeit, wenn etwas unklar ist; ich freue mich auf den nächsten Clip.',
+  signOff: 'Schreib jederzeit, wenn etwas unklar ist; ich freue mich auf den nächsten Clip.',
+  signOffSame: 'Schreib jederzeit, wenn etwas unklar ist; ich freue mich auf den nächsten Clip.',
   signOffPain: 'Kümmere dich zuerst um dich und schreib mir, wie es sich entwickelt. Das Training kann warten.',
   signOffStop: 'Bring das zuerst in Ordnung, es eilt nicht. Schreib jederzeit, wenn etwas unklar ist.',
 };
@@ -292,6 +302,7 @@ const direct: Partial<LetterMessages> = {
   changeNothingYet: 'In dem, was ich angesehen habe, ist nichts zu ändern.',
   changeLater: '{count, plural, one {Eine weitere Notiz steht} other {# weitere Notizen stehen}} im Bewertungsbogen.',
   signOff: 'Schick den nächsten Clip, sobald du ihn hast.',
+  signOffSame: 'Schick den nächsten Clip, sobald du ihn hast.',
   signOffStop: 'Bring das zuerst in Ordnung.',
 };
 

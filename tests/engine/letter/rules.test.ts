@@ -97,8 +97,8 @@ describe('each thing to change', () => {
     const review = sessionOf([draft({ flags: [stop('spinePosition', 5), stop('barPath', 3)] })]);
     const [notice] = letterOf(review).blocks.filter((block) => block.kind === 'notice');
     const lines = notice === undefined ? [] : linesOf({ ...letterOf(review), blocks: [notice] });
-    expect(lines.join('\n')).toMatch(/rep 5 of 5: “Spine position” was unsafe/);
-    expect(lines.join('\n')).toMatch(/rep 3 of 5: “Bar path” was unsafe/);
+    expect(lines.join('\n')).toMatch(/rep 5 of 5: unsafe \(spine position\)/);
+    expect(lines.join('\n')).toMatch(/rep 3 of 5: unsafe \(bar path\)/);
     expect(
       planOf(review)
         .priorities.map(({ criterion }) => criterion)

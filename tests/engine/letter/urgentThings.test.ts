@@ -42,7 +42,7 @@ describe('two unsafe lifts', () => {
 describe('clips that nobody has looked at', () => {
   it('are called that, and no new clip is asked for', () => {
     const review = sessionOf([draft(), draft({ exercise: 'leg-press', ticks: [] })]);
-    expect(lettersText(review)).toContain('Leg press: I have not looked at its clips yet.');
+    expect(lettersText(review)).toContain('Leg press: I have not looked at these clips yet.');
     expect(lettersText(review)).not.toMatch(/The next clip/);
   });
 
