@@ -47,6 +47,8 @@ export const arrangingRequests = {
     params: v.strictObject({ sessionId: id, title: v.pipe(v.string(), v.trim(), v.maxLength(200)) }),
     result: none,
   }),
+  /** Says that a session is finished without a letter, or takes it up again. */
+  'sessions.finish': act({ params: v.strictObject({ sessionId: id, finished: v.boolean() }), result: none }),
   /** Where what is in a session can go: the newest sessions of its trainee, or of the one named, with their exercises. */
   'sessions.places': read({
     params: v.strictObject({ sessionId: id, traineeId: v.optional(id) }),

@@ -30,6 +30,8 @@ export const sessionSummarySchema = v.strictObject({
   readOnly: v.boolean(),
   /** Its trainee is archived: it is on no list that a person works through. */
   archived: v.boolean(),
+  /** The coach said that it is finished without a letter: nothing is due of it. */
+  finished: v.boolean(),
   /** 0-1, mean over entries. */
   coverage: v.number(),
   state: v.picklist(sessionStates),

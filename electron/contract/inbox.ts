@@ -74,6 +74,8 @@ export const inboxRequests = {
     result: v.strictObject({
       files: v.array(inboxFileSchema),
       more: v.number(),
+      /** How much room those films take that no clip shows. */
+      bytes: v.number(),
       /** Sessions that a file may go to: the last ones of each trainee that is named. */
       sessions: v.array(inboxSessionSchema),
       watch: v.nullable(watchSchema),

@@ -1,6 +1,6 @@
 import type { HistoryState } from '../../electron/contract/shapes.ts';
 import { mutate } from '../bridge/mutate.ts';
-import { undoAtDesk } from '../shared/arranging/removing.ts';
+import { redoAtDesk, undoAtDesk } from '../shared/arranging/removing.ts';
 import { goToHandover, screenState } from '../state/screenState.ts';
 import { sayReasons } from '../words/sayReasons.ts';
 import { type Availability, allOf, available, type Command, type CommandContext, unavailable } from './command.ts';
@@ -8,7 +8,7 @@ import { named } from './named.ts';
 
 /** What a screen with a session tells undo and redo. */
 export type HistoryContext = CommandContext & {
-  /** Null on the desk, where undo takes back what was done with sessions as wholes. */
+  /** Null on the desk, where undo and redo go over what was done with sessions as wholes. */
   readonly sessionId: string | null;
   /** The names of the acts that undo and redo would reach; null until the session has been read. */
   readonly history: HistoryState | null;
@@ -23,15 +23,14 @@ const reaches = (
   direction: 'undo' | 'redo',
   nothing: string,
 ): Availability =>
-  saving || (sessionId === null && direction === 'undo') || (history !== null && history[direction] !== null)
-    ? available
-    : unavailable(nothing);
+  saving || sessionId === null || (history !== null && history[direction] !== null) ? available : unavailable(nothing);
 
 async function step(context: HistoryContext, request: 'history.undo' | 'history.redo'): Promise<void> {
   const { sessionId } = context;
   await context.saveDrafts();
   if (sessionId !== null) await mutate(request, { sessionId });
   else if (request === 'history.undo') await undoAtDesk();
+  else await redoAtDesk();
 }
 
 export const undo: Command<HistoryContext> = {

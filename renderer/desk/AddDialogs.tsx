@@ -46,3 +46,17 @@ export function SessionAddDialog({ trainees, onClose }: SessionAddDialogProps) {
     </FormDialog>
   );
 }
+
+/** A session is somebody's: without a trainee it offers to add one first. */
+export function NoTraineeDialog({ onAdd, onClose }: { readonly onAdd: () => void; readonly onClose: () => void }) {
+  return (
+    <FormDialog
+      title={sayDesk('addSessionTitle')}
+      doing={sayDesk('addFirstTrainee')}
+      onDone={async () => onAdd()}
+      onClose={onClose}
+    >
+      <p>{sayDesk('noTraineeYet')}</p>
+    </FormDialog>
+  );
+}

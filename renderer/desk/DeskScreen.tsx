@@ -18,7 +18,7 @@ import { goToNextDue } from '../state/night.ts';
 import { screenState } from '../state/screenState.ts';
 import { sayDesk } from '../words/sayDesk.ts';
 import { sayInbox } from '../words/sayInbox.ts';
-import { SessionAddDialog } from './AddDialogs.tsx';
+import { NoTraineeDialog, SessionAddDialog } from './AddDialogs.tsx';
 import { deskCommands, deskContext, openBin, openTrainees } from './deskCommands.ts';
 import { EmptyDesk } from './EmptyDesk.tsx';
 import { DropZone, ReceiveHandover } from './ImportClips.tsx';
@@ -28,7 +28,8 @@ import { SessionTable } from './SessionTable.tsx';
 
 type Opened =
   | { readonly kind: 'none' }
-  | { readonly kind: 'trainee' }
+  /** `next`: what is added after the trainee. */
+  | { readonly kind: 'trainee'; readonly next?: 'session' }
   | { readonly kind: 'session' }
   | { readonly kind: 'import'; readonly sessionId: string; readonly paths: readonly string[] };
 
@@ -139,11 +140,19 @@ export function DeskScreen() {
       <ScreenCommands commands={deskCommands} context={deskContext} sessionId={null} panel={panel} onPanel={setPanel} />
       {opened.kind === 'trainee' &&
         (myself === null ? (
-          <TraineeAddDialog onClose={close} />
+          <TraineeAddDialog
+            onClose={close}
+            onAdded={opened.next === undefined ? undefined : () => setOpened({ kind: 'session' })}
+          />
         ) : (
           <TraineeEditDialog trainee={myself} onClose={close} />
         ))}
-      {opened.kind === 'session' && <SessionAddDialog trainees={here} onClose={close} />}
+      {opened.kind === 'session' &&
+        (here.length === 0 ? (
+          <NoTraineeDialog onAdd={() => setOpened({ kind: 'trainee', next: 'session' })} onClose={close} />
+        ) : (
+          <SessionAddDialog trainees={here} onClose={close} />
+        ))}
       {opened.kind === 'import' && (
         <ImportDialog sessionId={opened.sessionId} entryId={null} paths={opened.paths} onClose={close} />
       )}

@@ -18,9 +18,11 @@ export type SessionRowProps = {
   readonly onAddClips: (sessionId: string) => void;
 };
 
-/** A session: a click anywhere on its row opens it, its own buttons apart; clips can be dropped on it. */
+/** A session: a click anywhere on its row opens it, or asks for its clips where it has none, its own buttons apart; clips can be dropped on it. */
 export function SessionRow({ session, exerciseName, onDropClips, onAddClips }: SessionRowProps) {
   const [over, setOver] = useState<'over' | 'away'>('away');
+  // Without clips there is nothing to judge: they are asked for first.
+  const waits = session.clips === 0 && !session.readOnly;
   const exercises = session.exercises.map(exerciseName).join(', ');
   return (
     <tr
@@ -45,7 +47,9 @@ export function SessionRow({ session, exerciseName, onDropClips, onAddClips }: S
           type="button"
           className="row-button"
           title={[session.traineeName, session.title].filter((part) => part !== '').join(', ')}
-          onClick={() => screenState.getState().go({ kind: 'review', sessionId: session.id })}
+          onClick={() =>
+            waits ? onAddClips(session.id) : screenState.getState().go({ kind: 'review', sessionId: session.id })
+          }
         >
           <SessionName session={session} />
           {session.readOnly && <span className="soft">{sayDesk('received')}</span>}

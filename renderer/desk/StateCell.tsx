@@ -30,8 +30,8 @@ export function StateCell({ session }: { readonly session: SessionSummary }) {
   const isLate = promised && latenessOf(localDay(new Date(cameAt)), localDay(new Date()), daysPromised).kind === 'late';
   return (
     <>
-      <span className="session-state" data-state={state}>
-        {sayNight(state)}
+      <span className="session-state" data-state={session.finished ? 'finished' : state}>
+        {sayNight(session.finished ? 'finished' : state)}
       </span>
       {words !== '' && (
         <span className={isLate ? 'due-words late' : 'due-words soft'} title={sayNight('came', { day: dayOf(cameAt) })}>

@@ -15,7 +15,7 @@ type SessionsToHandOverProps = {
   readonly onPick: (picked: ReadonlySet<string>) => void;
 };
 
-/** The sessions that can be handed over, those that are due first; each is chosen by its box. */
+/** The sessions that can be handed over, those that are due first; a click anywhere on a row chooses it, its own buttons apart. */
 export function SessionsToHandOver({ rows, picked, onPick }: SessionsToHandOverProps) {
   const due = rows.filter((row) => row.due);
   const allDue = due.length > 0 && due.every(({ sessionId }) => picked.has(sessionId));
@@ -26,7 +26,7 @@ export function SessionsToHandOver({ rows, picked, onPick }: SessionsToHandOverP
     onPick(next);
   };
   return (
-    <table className="session-table">
+    <table className="session-table pick-table">
       <thead>
         <tr>
           <th scope="col">
@@ -83,12 +83,14 @@ function SessionRow({ row, picked, onToggle }: SessionRowProps) {
     <>
       <tr data-session={session.id} data-picked={picked}>
         <td>
-          <input
-            type="checkbox"
-            aria-label={sayHandover('pick', { session: sessionName })}
-            checked={picked}
-            onChange={onToggle}
-          />
+          <label className="row-pick">
+            <input
+              type="checkbox"
+              aria-label={sayHandover('pick', { session: sessionName })}
+              checked={picked}
+              onChange={onToggle}
+            />
+          </label>
         </td>
         <th scope="row" className="name-cell">
           <button

@@ -86,7 +86,12 @@ export function InboxScreen() {
         </button>
         <h1>{sayInbox('title')}</h1>
         <span className="soft head-words">
-          {files.length > 0 && sayInbox('headWords', { count: files.length + (inbox?.more ?? 0), ready })}
+          {files.length > 0 &&
+            sayInbox('headWords', {
+              count: files.length + (inbox?.more ?? 0),
+              ready,
+              megabytes: Math.ceil((inbox?.bytes ?? 0) / 1_000_000),
+            })}
         </span>
         <span className="head-gap" />
         <CommandButton command={addFiles} availability={{ can: true }} onRun={() => runCommand(addFiles, context)}>

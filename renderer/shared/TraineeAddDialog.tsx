@@ -4,14 +4,21 @@ import type { NameMode } from '../../engine/names/shownName.ts';
 import { FormDialog } from '../base/Dialog.tsx';
 import { Field } from '../base/fields.tsx';
 import { mutate } from '../bridge/mutate.ts';
+import { deskState } from '../state/deskState.ts';
 import { useMyName } from '../state/mine.ts';
 import { sayDesk } from '../words/sayDesk.ts';
 import { sayTrainee } from '../words/sayTrainee.ts';
 import { NameModeOptions } from './NamesField.tsx';
 import { type TraineeFacts, TraineeFields, TraineeNotesField, usualFacts } from './TraineeFields.tsx';
 
+type TraineeAddDialogProps = {
+  readonly onClose: () => void;
+  /** What comes once the trainee is there; without it the dialog closes. */
+  readonly onAdded?: (() => void) | undefined;
+};
+
 /** Who lifts, and what for. Whoever reviews their own sets is not asked again for a name they gave. */
-export function TraineeAddDialog({ onClose }: { readonly onClose: () => void }) {
+export function TraineeAddDialog({ onClose, onAdded = onClose }: TraineeAddDialogProps) {
   const myName = useMyName();
   const [name, setName] = useState('');
   const [facts, setFacts] = useState<TraineeFacts>(usualFacts);
@@ -26,7 +33,9 @@ export function TraineeAddDialog({ onClose }: { readonly onClose: () => void }) 
       names,
       notes,
     });
-    if (added !== null) onClose();
+    if (added === null) return;
+    await deskState.getState().refresh();
+    onAdded();
   };
   return (
     <FormDialog title={sayDesk('addTraineeTitle')} doing={sayDesk('saveTrainee')} onDone={add} onClose={onClose}>

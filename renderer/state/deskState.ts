@@ -25,9 +25,9 @@ type DeskState = {
 };
 
 /** Which list a session stands in: second looks by themselves, what is one's own until it was sent, and the rest. */
-export function listOf({ secondLookOf, readOnly, state }: SessionSummary): DeskList {
+export function listOf({ secondLookOf, readOnly, finished, state }: SessionSummary): DeskList {
   if (secondLookOf !== null) return 'secondLooks';
-  return readOnly || state === 'sent' ? 'done' : 'due';
+  return readOnly || finished || state === 'sent' ? 'done' : 'due';
 }
 
 const newestFirst = (sessions: readonly SessionSummary[]): readonly SessionSummary[] =>

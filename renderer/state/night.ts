@@ -8,7 +8,9 @@ import { screenState } from './screenState.ts';
 /** Opens a session where its next step is done. */
 export function openNextStep(session: SessionSummary): void {
   const { go } = screenState.getState();
-  if (nextStep(session) === 'letter') go({ kind: 'letter', sessionId: session.id });
+  const step = nextStep(session);
+  if (step === 'letter') go({ kind: 'letter', sessionId: session.id });
+  else if (step === 'import') go({ kind: 'inbox' });
   else go({ kind: 'review', sessionId: session.id });
 }
 
@@ -25,5 +27,11 @@ export async function goToNextDue(after: string | null): Promise<void> {
 /** Whether a session still has to be sent: it is one's own, and not sent as it is now. */
 export async function isStillDue(sessionId: string): Promise<boolean> {
   const session = await read('desk.session', { sessionId });
-  return session !== null && session.secondLookOf === null && !session.readOnly && session.state !== 'sent';
+  return (
+    session !== null &&
+    session.secondLookOf === null &&
+    !session.readOnly &&
+    !session.finished &&
+    session.state !== 'sent'
+  );
 }

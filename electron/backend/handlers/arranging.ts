@@ -12,6 +12,8 @@ import {
   nextEntryOrdinal,
   planColumns,
 } from '../store/entries.ts';
+import { listHandovers } from '../store/handovers.ts';
+import { listSentLetters } from '../store/letters.ts';
 import { findSession, listPlaces, listSecondLooks, type SessionRow } from '../store/sessions.ts';
 import { findTrainee } from '../store/trainees.ts';
 import { actOnSessions } from './acts.ts';
@@ -176,6 +178,17 @@ export const renameSession: Handler<'sessions.rename'> = (context, { sessionId, 
   });
 };
 
+export const finishSession: Handler<'sessions.finish'> = (context, { sessionId, finished }) => {
+  const { reading } = context.library();
+  const { title, trainee_id, second_look_of } = findSession(reading, sessionId);
+  if (second_look_of !== null) throw new ProblemError('conflict', 'secondLookStays');
+  const trainee = findTrainee(reading, trainee_id).name;
+  return actOnSessions(context, [sessionId], { atDesk: true, writable: true }, (changes) => {
+    changes.update('session', { id: sessionId }, { finished_at: finished ? new Date().toISOString() : null });
+    return { name: { id: finished ? 'sessionFinished' : 'sessionTakenUp', values: { trainee, title } }, value: {} };
+  });
+};
+
 export const mergeSessions: Handler<'sessions.merge'> = (context, { sessionId, into }) => {
   const { reading } = context.library();
   const session = findSession(reading, sessionId);
@@ -183,6 +196,10 @@ export const mergeSessions: Handler<'sessions.merge'> = (context, { sessionId, i
   assertNoSecondLook(context, sessionId, into);
   const isSameDay = session.trainee_id === target.trainee_id && session.date === target.date;
   if (!isSameDay || sessionId === into) throw new ProblemError('conflict', 'mergeOtherDay');
+  // What was sent of the emptied session would go with the bin.
+  if (listSentLetters(reading, sessionId).length > 0 || listHandovers(reading, sessionId).length > 0) {
+    throw new ProblemError('conflict', 'mergeSent', { title: session.title === '' ? 'none' : session.title });
+  }
   const looks = listSecondLooks(reading, sessionId).map(({ id }) => id);
   return actOnSessions(context, [into, sessionId, ...looks], { atDesk: true, writable: true }, (changes) => {
     for (const entry of listEntriesAnywhere(changes.reading, sessionId)) {

@@ -1,11 +1,14 @@
+import path from 'node:path';
 import type { BinItem } from '../../contract/bin.ts';
 import { tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
-import { undoAtDesk } from '../store/acts.ts';
-import { type Binned, daysLeftOf, listBin } from '../store/bin.ts';
+import { redoAtDesk, undoAtDesk } from '../store/acts.ts';
+import { findArrival, listRemovedArrivals, setRemoved } from '../store/arrivals.ts';
+import { daysLeftOf, listBin, listInBin } from '../store/bin.ts';
 import type { Changes } from '../store/changes.ts';
 import { findClip, findClipAnywhere, listClips } from '../store/clips.ts';
-import type { Reading } from '../store/connection.ts';
+import { inTransaction, type Reading } from '../store/connection.ts';
+import { deleteNow, emptyBinNow, type InBin } from '../store/emptyBin.ts';
 import { findEntry, findEntryAnywhere, listEntries } from '../store/entries.ts';
 import { lookOfRow } from '../store/framing.ts';
 import { findSession, findSessionAnywhere, listSecondLooks } from '../store/sessions.ts';
@@ -73,7 +76,7 @@ function stopWorkOn({ jobs }: Context, clipIds: readonly string[]): void {
 export const listBinned: Handler<'bin.list'> = (context) => {
   const at = new Date();
   const { reading } = context.library();
-  return listBin(reading).map((row) => ({
+  const removed = listBin(reading).map((row) => ({
     kind: row.kind,
     id: row.id,
     sessionId: row.session_id,
@@ -87,6 +90,12 @@ export const listBinned: Handler<'bin.list'> = (context) => {
     clips: row.clips,
     poster: posterOf(reading, row.poster_clip_id),
   }));
+  const files = listRemovedArrivals(reading).map((row) => ({
+    ...{ kind: 'file' as const, id: row.id, sessionId: null, removedAt: row.removed_at },
+    ...{ daysLeft: daysLeftOf(row.removed_at, at), traineeName: '', title: '', date: null, exercise: null },
+    ...{ clipName: path.basename(row.path), clips: 1, poster: null },
+  }));
+  return [...removed, ...files].sort((a, b) => b.removedAt.localeCompare(a.removedAt));
 };
 
 const posterOf = (reading: Reading, clipId: string | null): BinItem['poster'] =>
@@ -94,7 +103,35 @@ const posterOf = (reading: Reading, clipId: string | null): BinItem['poster'] =>
 
 export const restoreBinned: Handler<'bin.restore'> = (context, { kind, id }) => restorers[kind](context, id);
 
-const restorers: Readonly<Record<Binned, (context: Context, id: string) => Record<string, never>>> = {
+/** Where something of the bin was, and is still in use. */
+function sessionsWith(context: Context, { kind, id }: InBin): string[] {
+  const { reading } = context.library();
+  if (kind === 'entry') return [findEntryAnywhere(reading, id).session_id];
+  if (kind === 'clip') return [findClipAnywhere(reading, id).session_id];
+  return [];
+}
+
+export const deleteBinned: Handler<'bin.delete'> = (context, item) => {
+  const changed = sessionsWith(context, item);
+  deleteNow(context.library(), item);
+  tellOfDeletion(context, changed);
+  return {};
+};
+
+export const emptyWholeBin: Handler<'bin.empty'> = (context) => {
+  const changed = listInBin(context.library().reading).flatMap((item) => sessionsWith(context, item));
+  emptyBinNow(context.library());
+  tellOfDeletion(context, changed);
+  return {};
+};
+
+/** Sessions that are still there can undo less now; the library has more room. */
+function tellOfDeletion(context: Context, sessionIds: readonly string[]): void {
+  for (const id of new Set(sessionIds)) tellChanged(context, id);
+  context.emit({ name: 'inboxChanged', data: {} });
+}
+
+const restorers: Readonly<Record<InBin['kind'], (context: Context, id: string) => Record<string, never>>> = {
   session: (context, id) => {
     const { reading } = context.library();
     const session = findSessionAnywhere(reading, id);
@@ -115,6 +152,15 @@ const restorers: Readonly<Record<Binned, (context: Context, id: string) => Recor
       parkAgain(context, changes, entry, listClips(changes.reading, id));
       return { name: { id: 'exerciseBack', values: { exercise: entry.exercise } }, value: {} };
     });
+  },
+  file: (context, id) => {
+    const { writing } = context.library();
+    inTransaction(writing, () => {
+      setRemoved(writing, id, false);
+      findArrival(writing, id);
+    });
+    context.emit({ name: 'inboxChanged', data: {} });
+    return {};
   },
   clip: (context, id) => {
     const { reading } = context.library();
@@ -141,6 +187,12 @@ function parkAgain(
 
 export const undoDesk: Handler<'desk.undo'> = (context) => {
   const { sessionIds, name } = undoAtDesk(context.library().writing);
+  for (const id of sessionIds) tellChanged(context, id);
+  return { name };
+};
+
+export const redoDesk: Handler<'desk.redo'> = (context) => {
+  const { sessionIds, name } = redoAtDesk(context.library().writing);
   for (const id of sessionIds) tellChanged(context, id);
   return { name };
 };

@@ -2,6 +2,7 @@ import type { RequestName } from '../../contract/requests.ts';
 import { listActs, redoAct, undoAct } from './acts.ts';
 import { compareSessionsOfLibrary, compareWithFile } from './agreement.ts';
 import {
+  finishSession,
   getPlaces,
   mergeEntries,
   mergeSessions,
@@ -10,7 +11,17 @@ import {
   moveSession,
   renameSession,
 } from './arranging.ts';
-import { listBinned, removeClip, removeEntry, removeSession, restoreBinned, undoDesk } from './bin.ts';
+import {
+  deleteBinned,
+  emptyWholeBin,
+  listBinned,
+  redoDesk,
+  removeClip,
+  removeEntry,
+  removeSession,
+  restoreBinned,
+  undoDesk,
+} from './bin.ts';
 import { bringIn } from './bringIn.ts';
 import { pairCameras, partCameras } from './cameras.ts';
 import { getFrameTable, importClips, listAlike, resolveMedia, updateClip } from './clips.ts';
@@ -101,6 +112,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'sessions.discard': discardSession,
   'sessions.remove': removeSession,
   'sessions.move': moveSession,
+  'sessions.finish': finishSession,
   'sessions.merge': mergeSessions,
   'sessions.rename': renameSession,
   'sessions.places': getPlaces,
@@ -108,7 +120,10 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'entries.merge': mergeEntries,
   'clips.move': moveClip,
   'bin.list': listBinned,
+  'bin.delete': deleteBinned,
+  'bin.empty': emptyWholeBin,
   'bin.restore': restoreBinned,
+  'desk.redo': redoDesk,
   'desk.undo': undoDesk,
   'parked.get': getParked,
   'parked.discard': discardParked,

@@ -8,7 +8,15 @@ import { findFilms } from '../arrivals/findFilms.ts';
 import { readInbox } from '../arrivals/readInbox.ts';
 import { readBatch, takeFilms } from '../arrivals/takeFilms.ts';
 import { mediaType } from '../files/mediaType.ts';
-import { choiceOf, countInbox, findArrival, readAgain, setChoice, setRemoved } from '../store/arrivals.ts';
+import {
+  bytesOfInbox,
+  choiceOf,
+  countInbox,
+  findArrival,
+  readAgain,
+  setChoice,
+  setRemoved,
+} from '../store/arrivals.ts';
 import { inTransaction } from '../store/connection.ts';
 import { assertOutsideLibrary } from '../store/folder.ts';
 import { findFootage } from '../store/footage.ts';
@@ -17,7 +25,13 @@ import type { Handler } from './handler.ts';
 export const getInbox: Handler<'inbox.get'> = (context) => {
   const { files, sessions } = readInbox(context);
   const more = countInbox(context.library().reading) - files.length;
-  return { files: [...files], more, sessions: [...sessions], watch: context.watchedFolder() };
+  return {
+    files: [...files],
+    more,
+    bytes: bytesOfInbox(context.library().reading),
+    sessions: [...sessions],
+    watch: context.watchedFolder(),
+  };
 };
 
 export const countFiles: Handler<'inbox.count'> = (context) => ({ files: countInbox(context.library().reading) });

@@ -36,6 +36,7 @@ export const startSecondLook: Handler<'secondLook.start'> = (context, { sessionI
       second_look_of: sessionId,
       // It is one's own judgement, also of what came from another coach's Rackside.
       read_only: 0,
+      finished_at: null,
       created_at: new Date().toISOString(),
     });
     for (const entry of listEntries(changes.reading, sessionId)) copyEntry(changes, entry, id);

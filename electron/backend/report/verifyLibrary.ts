@@ -3,6 +3,7 @@ import { judgeKept } from '../handover/package/handoverZip.ts';
 import { numberPragma } from '../store/connection.ts';
 import { listAllHandovers } from '../store/handovers.ts';
 import { verifyDatabase, verifyFiles } from '../store/inspect.ts';
+import { verifySounds } from '../store/narrations.ts';
 import { verifySummaries } from '../summaries/freshSummary.ts';
 
 export type Verified = {
@@ -13,7 +14,7 @@ export type Verified = {
   readonly databaseVersion: number;
 };
 
-/** Checks everything that a library holds: the database, the summaries, every clip's file, every kept handover. */
+/** Checks everything that a library holds: the database, the summaries, every clip's file, every narration's sound, every kept handover. */
 export async function verifyLibrary(context: Context): Promise<Verified> {
   const library = context.library();
   const { findings, clips, sessions, footage } = verifyDatabase(library.reading);
@@ -29,6 +30,7 @@ export async function verifyLibrary(context: Context): Promise<Verified> {
       ...findings,
       ...verifySummaries(library, context),
       ...(await verifyFiles(library.folder, footage)),
+      ...(await verifySounds(library)),
       ...kept,
     ],
     clips,

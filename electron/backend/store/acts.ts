@@ -264,6 +264,26 @@ export function undoAtDesk(writing: Writing): { readonly sessionIds: readonly st
   });
 }
 
+/**
+ * Does the act again that the desk's undo took back last, unless something was done at the desk since; gives the sessions that it
+ * changed, and its name.
+ */
+export function redoAtDesk(writing: Writing): { readonly sessionIds: readonly string[]; readonly name: Message } {
+  return inTransaction(writing, () => {
+    const act = first<ActRow & { session_id: string }>(
+      writing,
+      `SELECT id, name, session_id FROM act INDEXED BY act_desk_undone
+       WHERE at_desk = 1 AND state = 'undone' AND undoable = 1
+         AND id > coalesce((SELECT max(id) FROM act INDEXED BY act_desk
+           WHERE at_desk = 1 AND state = 'done' AND undoable = 1), 0)
+       ORDER BY id LIMIT 1`,
+    );
+    if (act === undefined) throw new ProblemError('conflict', 'nothingToRedoAtDesk');
+    if (nextOf(writing, 'redo', act.session_id)?.id !== act.id) throw otherSessionChanged(writing, act.session_id);
+    return { sessionIds: redo(writing, act.session_id), name: messageOfText(act.name) };
+  });
+}
+
 function stepsOf(reading: Reading, actId: number): Change[] {
   const rows = all<{ table_name: string; row_key: string; before: string | null; after: string | null }>(
     reading,

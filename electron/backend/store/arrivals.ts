@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { type Choice, choiceSchema } from '../../../engine/arrival/arrival.ts';
 import type { View } from '../../../engine/exercises/exercise.ts';
 import { ProblemError } from '../../contract/reply.ts';
+import { lastKept } from './bin.ts';
 import { all, first, type Reading, run, type Writing } from './connection.ts';
 
 /** A file that came in. */
@@ -136,6 +137,47 @@ export function setChoice(writing: Writing, arrivalId: string, choice: Choice): 
 /** Takes a file out of the inbox, or puts it back. */
 export function setRemoved(writing: Writing, arrivalId: string, removed: boolean): void {
   run(writing, 'UPDATE arrival SET removed_at = ? WHERE id = ?', removed ? new Date().toISOString() : null, arrivalId);
+}
+
+/** A file that was removed from the inbox and can be put back. */
+export type RemovedArrival = { readonly id: string; readonly path: string; readonly removed_at: string };
+
+const isRemoved = 'removed_at IS NOT NULL AND placed = 0 AND footage_id IS NOT NULL';
+
+/** The files that were removed from the inbox and whose films the library still holds, the last removed first. */
+export function listRemovedArrivals(reading: Reading): RemovedArrival[] {
+  const sql = `SELECT id, path, removed_at FROM arrival WHERE ${isRemoved} ORDER BY removed_at DESC`;
+  return all<RemovedArrival>(reading, sql);
+}
+
+/** The files that were removed from the inbox for longer than the bin keeps anything. */
+export function listOverdueArrivals(reading: Reading, now: Date): string[] {
+  const sql = `SELECT id FROM arrival WHERE ${isRemoved} AND removed_at <= ?`;
+  return all<{ id: string }>(reading, sql, lastKept(now)).map(({ id }) => id);
+}
+
+/** The film of a file that came in, or null. */
+export const footageOfArrival = (reading: Reading, arrivalId: string): string | null =>
+  first<{ footage_id: string | null }>(reading, 'SELECT footage_id FROM arrival WHERE id = ?', arrivalId)?.footage_id ??
+  null;
+
+/** Forgets a file that came in but for where it lay: the watched folder doesn't bring it in by itself again. */
+export function forgetArrival(writing: Writing, arrivalId: string): void {
+  run(
+    writing,
+    `UPDATE arrival SET footage_id = NULL, session_id = NULL, clip_id = NULL, placed = 0, state = 'waiting', choice = '{}',
+       removed_at = coalesce(removed_at, ?) WHERE id = ?`,
+    new Date().toISOString(),
+    arrivalId,
+  );
+}
+
+/** How much room the films of the inbox take that no clip shows, in bytes. */
+export function bytesOfInbox(reading: Reading): number {
+  const sql = `SELECT coalesce(sum(size_bytes), 0) AS bytes FROM footage WHERE file IS NOT NULL
+    AND id IN (SELECT footage_id FROM arrival WHERE ${inInbox} AND footage_id IS NOT NULL)
+    AND NOT EXISTS (SELECT 1 FROM clip WHERE clip.footage_id = footage.id)`;
+  return first<{ bytes: number }>(reading, sql)?.bytes ?? 0;
 }
 
 /** Notes the clip that a file became. */

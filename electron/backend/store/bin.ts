@@ -63,9 +63,19 @@ export function listBin(reading: Reading): BinRow[] {
 export const daysLeftOf = (removedAt: string, now: Date): number =>
   Math.max(0, Math.ceil((Date.parse(removedAt) + binDays * dayMs - now.getTime()) / dayMs));
 
+/** All that lies in the bin, also what lies in something else there: clips before their entries, those before their sessions. */
+export const listInBin = (reading: Reading): { readonly kind: Binned; readonly id: string }[] =>
+  listRemovedBefore(reading, '9999');
+
 /** What has lain in the bin for longer than it stays there: clips before their entries, those before their sessions. */
 export function listOverdue(reading: Reading, now: Date): { readonly kind: Binned; readonly id: string }[] {
-  const before = new Date(now.getTime() - binDays * dayMs).toISOString();
+  return listRemovedBefore(reading, lastKept(now));
+}
+
+/** What was removed before this instant goes; ISO time. */
+export const lastKept = (now: Date): string => new Date(now.getTime() - binDays * dayMs).toISOString();
+
+function listRemovedBefore(reading: Reading, before: string): { readonly kind: Binned; readonly id: string }[] {
   return (['clip', 'entry', 'session'] as const).flatMap((kind) =>
     all<{ id: string }>(
       reading,

@@ -80,7 +80,7 @@ export function isFootageFree(reading: Reading, footageId: string): boolean {
     ({ table, column }) => first(reading, `SELECT 1 FROM ${table} WHERE ${column} = ?`, footageId) !== undefined,
   );
   if (isPointedAt) return false;
-  const inInbox = 'SELECT 1 FROM arrival WHERE footage_id = ? AND placed = 0 AND removed_at IS NULL';
+  const inInbox = 'SELECT 1 FROM arrival WHERE footage_id = ? AND placed = 0';
   if (first(reading, inInbox, footageId) !== undefined) return false;
   const remembered = first(
     reading,

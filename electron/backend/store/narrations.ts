@@ -1,7 +1,9 @@
-import { rm } from 'node:fs/promises';
+import { readdir, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import * as v from 'valibot';
 import { type NarrationTrack, trackSchema } from '../../../engine/narration/narration.ts';
+import { hashFile } from '../files/hashing.ts';
+import { partSuffix } from '../files/writeWhole.ts';
 import { binDays } from './bin.ts';
 import type { Row } from './changes.ts';
 import { all, first, inTransaction, type Reading, run, type Writing } from './connection.ts';
@@ -109,6 +111,15 @@ export async function discardNarrations(library: Library, rows: readonly Narrati
 const isUsed = (reading: Reading, file: string): boolean =>
   first(reading, 'SELECT 1 FROM narration WHERE file = ?', file) !== undefined;
 
+/** Names inside the folder of sounds of what was recorded over a clip, where no other clip's narration names it. */
+export function soundsOnlyOf(reading: Reading, clipId: string): string[] {
+  const row = narrationOfClip(reading, clipId);
+  if (row === undefined) return [];
+  const others = 'SELECT 1 FROM narration WHERE file = ? AND clip_id <> ?';
+  const isShared = row.file !== null && first(reading, others, row.file, clipId) !== undefined;
+  return [`recording-${row.id}`, ...(row.file === null || isShared ? [] : [row.file])];
+}
+
 /** Deletes the narrations of clips that left the library for good: an undone import may bring a clip back for as long as the bin keeps one. */
 export async function discardOrphans(library: Library, now: Date): Promise<void> {
   const before = new Date(now.getTime() - binDays * 86_400_000).toISOString();
@@ -123,4 +134,33 @@ function listOrphans(reading: Reading, before: string): NarrationRow[] {
     'SELECT * FROM narration WHERE made_at < ? AND clip_id NOT IN (SELECT id FROM clip)',
     before,
   );
+}
+
+/**
+ * Compares the sounds of narrations with what the library knows of them; one sentence a finding. A sound that no narration names, and
+ * what was recorded for one that is not being recorded, is left over.
+ */
+export async function verifySounds({
+  reading,
+  folder,
+}: Pick<Library, 'reading' | 'folder'>): Promise<readonly string[]> {
+  const rows = all<NarrationRow>(reading, 'SELECT * FROM narration ORDER BY file');
+  const findings: string[] = [];
+  for (const row of new Map(rows.map((one) => [one.file, one])).values()) {
+    const finding = await judgeSound(folder, row);
+    if (finding !== null) findings.push(finding);
+  }
+  const known = new Set(rows.map(({ id, state, file }) => (state === 'kept' ? file : `recording-${id}`)));
+  const there = await readdir(folder.sounds).catch(() => []);
+  const left = there.filter((name) => !known.has(name) && !name.endsWith(partSuffix)).sort();
+  return [...findings, ...left.map((name) => `The file "sounds/${name}" belongs to no narration.`)];
+}
+
+async function judgeSound(folder: LibraryFolder, { file, sha256, size_bytes }: NarrationRow): Promise<string | null> {
+  if (file === null) return null;
+  const place = path.join(folder.sounds, file);
+  const found = await stat(place).catch(() => undefined);
+  if (!found?.isFile()) return `The file "sounds/${file}" is missing.`;
+  const isSame = found.size === size_bytes && (await hashFile(place)) === sha256;
+  return isSame ? null : `The file "sounds/${file}" is no longer what was recorded.`;
 }

@@ -30,6 +30,8 @@ export type SessionRow = Row &
     readonly read_only: number;
     /** When it went into the bin; null = it is in use. */
     readonly removed_at: string | null;
+    /** When it was said to be finished without a letter; null = it is not. */
+    readonly finished_at: string | null;
   };
 
 /** One session that is in use. Throws `not-found`, also for one in the bin. */

@@ -52,6 +52,7 @@ type SummaryRow = {
   readonly due: number;
   readonly judging_sha256: string;
   readonly archived: number;
+  readonly finished_at: string | null;
 };
 
 const columns = `session.id, session.trainee_id, trainee.name AS trainee_name, session.title, session.date,
@@ -59,7 +60,7 @@ const columns = `session.id, session.trainee_id, trainee.name AS trainee_name, s
   session_summary.clips, session_summary.flags, session_summary.mark, session_summary.score, session_summary.provisional,
   session_summary.by_hand, session_summary.coverage, session_summary.state, session_summary.came_at, session_summary.measured,
   session_summary.clips_left, session_summary.due, session_summary.judging_sha256,
-  session_summary.archived`;
+  session_summary.archived, session.finished_at`;
 const itsSession = `CROSS JOIN session ON session.id = session_summary.session_id
   JOIN trainee ON trainee.id = session.trainee_id`;
 
@@ -86,7 +87,7 @@ export function writeSummary(writing: Writing, sessionId: string, kept: KeptSumm
          (SELECT max(coalesce((SELECT max(act.id) FROM act WHERE act.session_id = session.id), 0),
             coalesce((SELECT max(act_also.act_id) FROM act_also WHERE act_also.session_id = session.id), 0))),
          rubric_version, ?, NULL, ?, ?, ?, ?,
-         CASE WHEN second_look_of IS NOT NULL OR read_only = 1 OR archived_at IS NOT NULL THEN 0 ELSE ? END,
+         CASE WHEN second_look_of IS NOT NULL OR read_only = 1 OR archived_at IS NOT NULL OR finished_at IS NOT NULL THEN 0 ELSE ? END,
          archived_at IS NOT NULL
        FROM session JOIN trainee ON trainee.id = session.trainee_id WHERE session.id = ?`,
     JSON.stringify(kept.exercises),
@@ -264,6 +265,7 @@ function summaryOf(reading: Reading, folder: LibraryFolder, row: SummaryRow): Se
     secondLookOf: row.second_look_of,
     readOnly: row.read_only === 1,
     archived: row.archived === 1,
+    finished: row.finished_at !== null,
     ...kept,
     exercises: [...exercises],
     posters: postersOf(reading, folder, row.id),

@@ -47,6 +47,8 @@ export const actions = {
   sessionRemoved: 'Session removed: {trainee} {title}',
   sessionBack: 'Session brought back: {trainee} {title}',
   sessionMoved: 'Session moved to {trainee}',
+  sessionFinished: 'Finished without a letter: {trainee}',
+  sessionTakenUp: 'Taken up again: {trainee}',
   sessionsMerged: 'Session merged: {title}',
   parkedDiscarded: 'Parked flags and ticks discarded: {clip}',
   flagAdded: `{kind, select, praise {Praise} note {Note} other {Flag}}: {what}, ${reps}`,

@@ -47,6 +47,8 @@ export const actions = {
   sessionRemoved: 'Einheit entfernt: {trainee} {title}',
   sessionBack: 'Einheit zurückgeholt: {trainee} {title}',
   sessionMoved: 'Einheit zu {trainee} verschoben',
+  sessionFinished: 'Ohne Brief abgeschlossen: {trainee}',
+  sessionTakenUp: 'Wieder aufgenommen: {trainee}',
   sessionsMerged: 'Einheiten zusammengelegt: {title}',
   parkedDiscarded: 'Geparkte Bemerkungen und Haken verworfen: {clip}',
   flagAdded: `{kind, select, praise {Lob} note {Anmerkung} other {Bemerkung}}: {what}, ${reps}`,

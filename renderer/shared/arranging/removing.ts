@@ -57,3 +57,9 @@ export async function undoAtDesk(): Promise<void> {
   const undone = await mutate('desk.undo', {});
   if (undone !== null) statusState.getState().say(sayArranging('undone', { act: sayActionName(undone.name) }));
 }
+
+/** Does the act on sessions as wholes again that was taken back last, and says which. */
+export async function redoAtDesk(): Promise<void> {
+  const redone = await mutate('desk.redo', {});
+  if (redone !== null) statusState.getState().say(sayArranging('redone', { act: sayActionName(redone.name) }));
+}

@@ -58,6 +58,23 @@ describe('the table of sessions', () => {
     expect(rowOf(/Jo Berg/).textContent).toContain('Received, read only');
   });
 
+  it('asks for the clips of a session that has none, and opens one that was received', async () => {
+    const onAddClips = vi.fn();
+    const bare = { clips: 0, state: 'new', mark: '', cameAt: '' } as const;
+    const sessions = [
+      summaryOf(bare),
+      summaryOf({ ...bare, id: 's2', traineeName: 'Jo Berg', readOnly: true }),
+      summaryOf({ id: 's3', traineeName: 'Ida Lund', finished: true }),
+    ];
+    render(<SessionTable sessions={sessions} onDropClips={() => {}} onAddClips={onAddClips} />);
+    await userEvent.click(screen.getByRole('button', { name: 'Mira Holt' }));
+    expect(onAddClips).toHaveBeenCalledWith('s1');
+    expect(cellsOf(/Ida Lund/)[0]).toBe('Finished, no letter');
+    await userEvent.click(screen.getByRole('button', { name: /^Jo Berg/ }));
+    expect(onAddClips).toHaveBeenCalledTimes(1);
+    expect(screenState.getState().screen).toEqual({ kind: 'review', sessionId: 's2' });
+  });
+
   it('opens a session, or its trainee’s history, by the keyboard', async () => {
     const user = userEvent.setup();
     render(<SessionTable sessions={[summaryOf()]} onDropClips={() => {}} onAddClips={() => {}} />);

@@ -18,6 +18,7 @@ export const summaryOf = (change: Partial<SessionSummary> = {}): SessionSummary 
   secondLookOf: null,
   readOnly: false,
   archived: false,
+  finished: false,
   coverage: 1,
   state: 'judged',
   cameAt: '2026-03-05T08:00:00.000Z',

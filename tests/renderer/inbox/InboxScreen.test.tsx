@@ -57,7 +57,7 @@ const desk = { sessions: [], next: null };
 
 function showing(files: readonly InboxFile[], more: Answers = {}) {
   const page = fakeRackside({
-    'inbox.get': () => ({ files: [...files], more: 0, sessions: [], watch: null }),
+    'inbox.get': () => ({ files: [...files], more: 0, bytes: 0, sessions: [], watch: null }),
     'inbox.choose': () => changed,
     'inbox.remove': () => changed,
     'desk.sessions': () => desk,

@@ -61,6 +61,8 @@ export const desk = {
   addTraineeTitle: '{voice, select, self {About me} other {Add a trainee}}',
   saveTrainee: '{voice, select, self {Save} other {Add trainee}}',
   name: '{voice, select, self {My name} other {Name}}',
+  noTraineeYet:
+    '{voice, select, self {A session needs somebody who trained. First comes who that is.} other {A session needs a trainee, and there is none yet. Add one first; the session comes next.}}',
   addSessionTitle: 'Add a session',
   whoTrained: '{voice, select, self {Who trained} other {Trainee}}',
   sessionTitle: 'Title',

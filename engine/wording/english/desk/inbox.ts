@@ -4,7 +4,8 @@ export const inbox = {
   open: 'Inbox',
   openCount: 'Inbox ({count})',
   desk: 'Desk',
-  headWords: '{count, plural, one {# clip} other {# clips}}, {ready} ready',
+  headWords:
+    '{count, plural, one {# clip} other {# clips}}, {ready} ready{megabytes, plural, =0 {} other {; # MB in the library}}',
   more: '{count, plural, one {# more clip appears} other {# more clips appear}} as these leave the inbox.',
   addFiles: 'Add files',
   addFolder: 'Add a folder',

@@ -22,6 +22,7 @@ export const night = {
   judged: 'Judged',
   sent: '{voice, select, self {Kept} other {Sent}}',
   changedSince: '{voice, select, self {Changed since kept} other {Changed since sent}}',
+  finished: 'Finished, {voice, select, self {nothing kept} other {no letter}}',
   measuredOf: '{measured} of {clips} measured',
   dueIn: '{days, plural, one {due tomorrow} other {due in # days}}',
   dueToday: 'due today',

@@ -64,6 +64,8 @@ export const desk: Readonly<Record<DeskMessageId, string>> = {
   addTraineeTitle: '{voice, select, self {Über mich} other {Athlet anlegen}}',
   saveTrainee: '{voice, select, self {Speichern} other {Anlegen}}',
   name: '{voice, select, self {Mein Name} other {Name}}',
+  noTraineeYet:
+    '{voice, select, self {Zu einer Einheit gehört jemand, der trainiert hat. Erst kommt, wer das ist.} other {Zu einer Einheit gehört ein Athlet, und es gibt noch keinen. Leg erst einen an; danach kommt die Einheit.}}',
   addSessionTitle: 'Einheit anlegen',
   whoTrained: '{voice, select, self {Wer trainiert hat} other {Athlet}}',
   sessionTitle: 'Titel',

@@ -5,7 +5,8 @@ export const inbox: Readonly<Record<InboxMessageId, string>> = {
   open: 'Eingang',
   openCount: 'Eingang ({count})',
   desk: 'Übersicht',
-  headWords: '{count, plural, one {# Clip} other {# Clips}}, {ready} bereit',
+  headWords:
+    '{count, plural, one {# Clip} other {# Clips}}, {ready} bereit{megabytes, plural, =0 {} other {; # MB in der Bibliothek}}',
   more: '{count, plural, one {# weiterer Clip rückt} other {# weitere Clips rücken}} nach, sobald hier Platz ist.',
   addFiles: 'Dateien hinzufügen',
   addFolder: 'Ordner hinzufügen',

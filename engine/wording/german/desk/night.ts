@@ -23,6 +23,7 @@ export const night: Readonly<Record<NightMessageId, string>> = {
   judged: 'Bewertet',
   sent: '{voice, select, self {Festgehalten} other {Verschickt}}',
   changedSince: 'Seither geändert',
+  finished: 'Abgeschlossen, {voice, select, self {nichts behalten} other {ohne Brief}}',
   measuredOf: '{measured} von {clips} gemessen',
   dueIn: '{days, plural, one {morgen fällig} other {in # Tagen fällig}}',
   dueToday: 'heute fällig',

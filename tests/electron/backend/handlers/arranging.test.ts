@@ -155,6 +155,52 @@ describe('sessions', () => {
     expect(dump(folder)).toBe(before);
   });
 
+  it('stay two where a letter of the emptied one was sent, and become one the other way round', async () => {
+    const { folder, backend, sessionId, otherId } = await twoSessions();
+    await ask(backend, 'letters.send', { sessionId });
+    const before = dump(folder);
+    const { sentence } = await refusal(backend, 'sessions.merge', { sessionId, into: otherId });
+    expect(sentence).toMatch(/letter .* was sent.*merge the other session into this one/);
+    expect(dump(folder)).toBe(before);
+    await ask(backend, 'sessions.merge', { sessionId: otherId, into: sessionId });
+  });
+
+  it('that nobody waits for are finished without a letter: due no more, until undo or taking up', async () => {
+    const { folder, backend, sessionId, otherId } = await twoSessions();
+    const list = async (name: 'due' | 'done') =>
+      (await ask(backend, 'desk.sessions', { list: name })).sessions.map(({ id, finished }) => [id, finished]);
+    const both = [sessionId, otherId].sort();
+    const before = dump(folder);
+    await ask(backend, 'sessions.finish', { sessionId, finished: true });
+    expect(await list('due')).toEqual([[otherId, false]]);
+    expect(await list('done')).toEqual([[sessionId, true]]);
+    expect((await ask(backend, 'library.verify', {})).findings).toEqual([]);
+    await ask(backend, 'desk.undo', {});
+    expect(dump(folder)).toBe(before);
+    expect((await list('due')).map(([id]) => id).sort()).toEqual(both);
+    await ask(backend, 'desk.redo', {});
+    expect(await list('done')).toEqual([[sessionId, true]]);
+    await ask(backend, 'sessions.finish', { sessionId, finished: false });
+    expect((await list('due')).map(([id]) => id).sort()).toEqual(both);
+  });
+
+  it('are done again in the order in which undo took them back, until something else is done at the desk', async () => {
+    const { folder, backend, sessionId, otherId } = await twoSessions();
+    const rename = (title: string) => ask(backend, 'sessions.rename', { sessionId, title });
+    expect((await refusal(backend, 'desk.redo', {})).sentence).toMatch(/Nothing was undone here/);
+    await rename('One');
+    await ask(backend, 'sessions.remove', { sessionId: otherId });
+    const after = dump(folder);
+    for (let step = 0; step < 2; step += 1) await ask(backend, 'desk.undo', {});
+    const names = [];
+    for (let step = 0; step < 2; step += 1) names.push((await ask(backend, 'desk.redo', {})).name.id);
+    expect(names).toEqual(['sessionChanged', 'sessionRemoved']);
+    expect(dump(folder)).toBe(after);
+    await ask(backend, 'desk.undo', {});
+    await rename('Two');
+    expect((await refusal(backend, 'desk.redo', {})).code).toBe('conflict');
+  });
+
   it('of two days stay apart', async () => {
     const { backend, sessionId, otherId } = await twoSessions();
     await ask(backend, 'sessions.update', { sessionId: otherId, date: '2026-03-05' });

@@ -1,4 +1,4 @@
-import { appendFileSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { appendFileSync, existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -86,6 +86,25 @@ describe('a narration', () => {
     await ask(again, 'narrations.keep', { narrationId });
     expect((await ask(again, 'narrations.get', { clipId }))?.lastsUs).toBe(3_500_000);
     expect(existsSync(path.join(sounds, `recording-${narrationId}`))).toBe(false);
+  });
+
+  it('is checked with the library: its sound missing, changed, or left over', async () => {
+    const { backend, sounds, clipId } = opened();
+    const narrationId = await record(backend, clipId, parts);
+    const found = async () => (await ask(backend, 'library.verify', {})).findings;
+    expect(await found()).toEqual([]);
+    await ask(backend, 'narrations.keep', { narrationId });
+    expect(await found()).toEqual([]);
+    const [file = ''] = readdirSync(sounds);
+    writeFileSync(path.join(sounds, 'stray.webm'), '');
+    appendFileSync(path.join(sounds, file), '.');
+    expect(await found()).toEqual([
+      `The file "sounds/${file}" is no longer what was recorded.`,
+      'The file "sounds/stray.webm" belongs to no narration.',
+    ]);
+    rmSync(path.join(sounds, 'stray.webm'));
+    rmSync(path.join(sounds, file));
+    expect(await found()).toEqual([`The file "sounds/${file}" is missing.`]);
   });
 
   it('is one a clip, of footage that is there, and holds something', async () => {

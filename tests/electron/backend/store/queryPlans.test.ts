@@ -98,12 +98,15 @@ it('runs no query that grows with the library, whatever a screen asks', async ()
   await ask('clips.move', { clipId, to: { kind: 'entry', entryId } });
   await ask('entries.move', { entryId });
   await ask('sessions.rename', { sessionId, title: 'Legs again' });
+  await ask('sessions.finish', { sessionId, finished: true });
   await ask('sessions.move', { sessionId, traineeId });
   await ask('sessions.places', { sessionId });
   await ask('clips.remove', { clipId });
   await ask('bin.list', {});
   await ask('bin.restore', { kind: 'clip', id: clipId });
   await ask('sessions.remove', { sessionId });
+  await ask('desk.undo', {});
+  await ask('desk.redo', {});
   await ask('desk.undo', {});
   for (const list of ['newest', 'due', 'done', 'secondLooks'] as const)
     await ask('desk.sessions', { list, after: null, limit: 30 });
