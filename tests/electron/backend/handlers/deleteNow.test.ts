@@ -76,6 +76,7 @@ async function filledLibrary() {
   const footage = database.prepare('SELECT footage_id FROM clip WHERE id = ?').pluck().get(clipId);
   const put = (sql: string, ...values: readonly unknown[]) => database.prepare(sql).run(...values);
   put('INSERT INTO suggestion_answer VALUES (?, ?, ?, ?)', clipId, 'depth.short', 'accepted', flagId);
+  put("INSERT INTO name_decision VALUES ('n', ?, 'notes', '', 'Mira', '', 'noName')", sessionId);
   put('INSERT INTO clip_speed VALUES (?, ?, 0.5)', clipId, hash);
   put("INSERT INTO handover VALUES ('h', ?, 1, 'then', 3, 1, 'full', '{}', ?, 'h.zip', ?, 1)", sessionId, hash, hash);
   put("INSERT INTO handover_delivery VALUES ('j', 'h', 'then', '/x', 1, '[]')");
