@@ -24,6 +24,7 @@ import type { JobRow } from './store/jobs.ts';
 import { createLibrary, type Library, openLibrary, readLibraryFacts } from './store/library.ts';
 import { discardOrphans } from './store/narrations.ts';
 import { readSettings } from './store/settings.ts';
+import { forgetDamagedSummaries } from './store/summaries.ts';
 import { keepSummaries, renewStaleSummaries } from './summaries/keepSummaries.ts';
 
 type Slot =
@@ -59,6 +60,7 @@ export function openBackend(settings: BackendSettings): Backend {
     logSlowQueries(opened, log);
     log.info('opened', { version: appVersion(settings.appFolder) });
     keepSummaries(opened, judging);
+    forgetDamagedSummaries(opened.writing);
   };
   const renewAll = async (opened: Library): Promise<void> => {
     try {

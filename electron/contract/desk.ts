@@ -32,6 +32,8 @@ export const sessionSummarySchema = v.strictObject({
   archived: v.boolean(),
   /** The coach said that it is finished without a letter: nothing is due of it. */
   finished: v.boolean(),
+  /** Something of it changed on the disk by itself: it can't be opened, and what this line says of it may be wrong. */
+  damaged: v.boolean(),
   /** 0-1, mean over entries. */
   coverage: v.number(),
   state: v.picklist(sessionStates),

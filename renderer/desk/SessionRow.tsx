@@ -53,6 +53,7 @@ export function SessionRow({ session, exerciseName, onDropClips, onAddClips }: S
         >
           <SessionName session={session} />
           {session.readOnly && <span className="soft">{sayDesk('received')}</span>}
+          {session.damaged && <strong className="soft">{sayDesk('damaged')}</strong>}
         </button>
       </th>
       <td className="state-cell">

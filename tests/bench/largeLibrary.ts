@@ -1,8 +1,9 @@
 import path from 'node:path';
 import Database from 'better-sqlite3';
 import { judgingDataOf } from '../../electron/backend/catalogue/loadCatalogue.ts';
-import { closeReading, openReading } from '../../electron/backend/store/connection.ts';
+import { closeReading, closeWriting, openReading, openWriting } from '../../electron/backend/store/connection.ts';
 import { createLibrary } from '../../electron/backend/store/library.ts';
+import { makeDigestsAnew } from '../../electron/backend/store/rowDigests.ts';
 import { freshSummary } from '../../electron/backend/summaries/freshSummary.ts';
 import { rootFolder } from '../../electron/launch/folders.ts';
 
@@ -90,13 +91,24 @@ export function writeLargeLibrary(folder: string, sessions: number): void {
       sessions * actsEach,
     );
     each(
-      `INSERT INTO session_summary SELECT 's' || i, ${traineeOf}, ${dateOf}, printf('2026-%08d', i), 0, 0, '[]', 0, 0, '', NULL,
+      `INSERT INTO session_summary (session_id, trainee_id, date, created_at, second_look, read_only, exercises, clips,
+        flags, mark, score, provisional, by_hand, coverage, unfinished, last_act, rubric_version, judging_sha256, content_sha256)
+      SELECT 's' || i, ${traineeOf}, ${dateOf}, printf('2026-%08d', i), 0, 0, '[]', 0, 0, '', NULL,
           0, 0, 0, 1, (i + 1) * ${actsEach}, ${version}, '', NULL FROM n`,
       sessions,
     );
   })();
   database.close();
+  writeDigests(folder);
   makeSummaries(folder);
+  writeDigests(folder);
+}
+
+/** The digests that the rows would have if the app had written them. */
+function writeDigests(folder: string): void {
+  const writing = openWriting(path.join(folder, 'rackside.sqlite'));
+  makeDigestsAnew(writing, []);
+  closeWriting(writing);
 }
 
 /** The sessions are alike, so one summary is right for all of them. */

@@ -14,7 +14,13 @@ import { inTransaction } from '../store/connection.ts';
 import { sessionsOfFootage } from '../store/footage.ts';
 import { findJob, finishJob, type JobRow } from '../store/jobs.ts';
 import type { Library } from '../store/library.ts';
-import { findRecordingStamp, type RecordingPart, readRecordedParts, writeRecordedParts } from '../store/recordings.ts';
+import {
+  findRecordingStamp,
+  forgetDamagedRecording,
+  type RecordingPart,
+  readRecordedParts,
+  writeRecordedParts,
+} from '../store/recordings.ts';
 import { findSession, isReadOnly } from '../store/sessions.ts';
 import { forgetContents } from '../store/summaries.ts';
 import type { TaskTools } from './queue.ts';
@@ -36,6 +42,7 @@ export async function measureClip(
   const { clicks } = asked.setUp;
   const source = fileToRecord(context, asked);
   const looked = lookedAt(asked);
+  if (footageId !== null) forgetDamagedRecording(library.writing, footageId);
   const isRecorded = (part: RecordingPart) =>
     footageId !== null &&
     findRecordingStamp(library.reading, footageId, part, clicks, looked)?.method === currentMethods[part];

@@ -17,6 +17,7 @@ import {
 import { all, first, inTransaction, type Reading, run, type Writing } from './connection.ts';
 import { assertWithinLimits } from './limits.ts';
 import { rowInNewNames } from './oldNames.ts';
+import { assertSound } from './rowDigests.ts';
 import { assertWritable } from './sessions.ts';
 import { messageOfText, textOfMessage } from './storedMessage.ts';
 
@@ -185,8 +186,14 @@ const next = {
 const nextOf = (reading: Reading, direction: keyof typeof next, sessionId: string): ActRow | undefined =>
   first<ActRow>(reading, next[direction], sessionId, sessionId);
 
-/** What undo and redo would do next in a session. */
+function assertHistorySound(reading: Reading, sessionId: string): void {
+  assertSound(reading, 'act', sessionId, 'historyDamaged');
+  assertSound(reading, 'act_also', sessionId, 'historyDamaged');
+}
+
+/** What undo and redo would do next in a session. Throws `library-damaged` when its history changed on the disk by itself. */
 export function readHistoryState(reading: Reading, sessionId: string): HistoryState {
+  assertHistorySound(reading, sessionId);
   return {
     undo: nameOf(nextOf(reading, 'undo', sessionId)),
     redo: nameOf(nextOf(reading, 'redo', sessionId)),
@@ -197,6 +204,7 @@ const nameOf = (row: ActRow | undefined): Message | null => (row === undefined ?
 
 /** A session's acts, newest first. */
 export function listHistory(reading: Reading, sessionId: string): HistoryLine[] {
+  assertHistorySound(reading, sessionId);
   const rows = all<ActRow & { at: string; state: string }>(
     reading,
     `SELECT id, name, at, state FROM act WHERE ${inHistoryOf} ORDER BY id DESC`,
@@ -223,11 +231,13 @@ export const redo = (writing: Writing, sessionId: string): string[] => step(writ
 
 function step(writing: Writing, direction: keyof typeof next, sessionId: string): string[] {
   return inTransaction(writing, () => {
+    assertHistorySound(writing, sessionId);
     const act = nextOf(writing, direction, sessionId);
     if (!act) throw new ProblemError('conflict', direction === 'undo' ? 'nothingToUndo' : 'nothingToRedo');
     const sessionIds = sessionsOfAct(writing, act.id);
     const behind = sessionIds.find((id) => nextOf(writing, direction, id)?.id !== act.id);
     if (behind !== undefined) throw otherSessionChanged(writing, behind);
+    assertSound(writing, 'act_change', String(act.id), 'historyDamaged');
     const steps = stepsOf(writing, act.id);
     if (direction === 'undo') for (const one of steps.reverse()) move(writing, one, one.after, one.before);
     else for (const one of steps) move(writing, one, one.before, one.after);

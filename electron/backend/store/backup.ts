@@ -3,7 +3,7 @@ import path from 'node:path';
 import { partSuffix } from '../files/writeWhole.ts';
 import { closeReading, openReading, run, type Writing } from './connection.ts';
 import type { LibraryFolder } from './folder.ts';
-import { quickCheck } from './inspect.ts';
+import { checkStructure } from './inspect.ts';
 
 /**
  * Writes a checked copy of the database into the backups folder and gives its path. `label` goes into the name.
@@ -28,7 +28,7 @@ export function backUp(connection: Writing, folder: LibraryFolder, label: string
 function assertSound(file: string): void {
   const copy = openReading(file);
   try {
-    const findings = quickCheck(copy);
+    const findings = checkStructure(copy);
     if (findings.length > 0) throw new Error(`The backup is not sound: ${findings.join('; ')}`);
   } finally {
     closeReading(copy);

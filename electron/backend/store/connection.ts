@@ -2,6 +2,7 @@ import { type BigIntStats, statSync } from 'node:fs';
 import path from 'node:path';
 import Database from 'better-sqlite3';
 import { ProblemError } from '../../contract/reply.ts';
+import { digestOfRow } from './digestOfRow.ts';
 
 declare const readable: unique symbol;
 declare const writable: unique symbol;
@@ -31,6 +32,8 @@ export function openWriting(file: string): Writing {
     // SQLite falls back to NORMAL on reopening a WAL file unless told: a power cut could then lose the last acts.
     'synchronous = FULL',
     'foreign_keys = ON',
+    // Else a row that INSERT OR REPLACE takes away would go unnoticed by the digests.
+    'recursive_triggers = ON',
     'busy_timeout = 5000',
     'trusted_schema = OFF',
     'cell_size_check = ON',
@@ -59,6 +62,7 @@ function assertInPlace(connection: Writing): void {
 function keep<C extends Reading>(database: Database.Database, connection: C, pragmas: readonly string[]): C {
   try {
     for (const pragma of pragmas) database.pragma(pragma);
+    database.function('digest_of_row', { varargs: true, deterministic: true }, digestOfRow);
   } catch (error) {
     database.close();
     throw error;

@@ -1,5 +1,6 @@
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { first, type Reading, run, type Writing } from './connection.ts';
+import { assertSound } from './rowDigests.ts';
 
 /** `original` = the file as it came; `proxy` = what plays instead, frame for frame. */
 export type PlaysAs = 'original' | 'proxy';
@@ -13,6 +14,7 @@ type FrameRow = {
 
 /** The frame times of footage, or undefined when they are not known. */
 export function readFrameTable(reading: Reading, footageId: string, playsAs: PlaysAs): FrameTable | undefined {
+  assertSound(reading, 'footage_frames', footageId, 'partDamaged');
   const row = first<FrameRow>(
     reading,
     'SELECT * FROM footage_frames WHERE footage_id = ? AND plays_as = ?',
@@ -29,6 +31,7 @@ export function readFrameTable(reading: Reading, footageId: string, playsAs: Pla
 
 /** When one frame of footage appears, in ticks; undefined when there is no such frame or no table. */
 export function readFrameTicks(reading: Reading, footageId: string, frame: number): number | undefined {
+  assertSound(reading, 'footage_frames', footageId, 'partDamaged');
   const row = first<{ ticks: Uint8Array }>(
     reading,
     "SELECT substr(ticks, ?, 8) AS ticks FROM footage_frames WHERE footage_id = ? AND plays_as = 'original'",

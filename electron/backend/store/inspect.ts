@@ -6,6 +6,7 @@ import { hashFile } from '../files/hashing.ts';
 import { all, closeReading, first, numberPragma, openReading, type Reading } from './connection.ts';
 import type { LibraryFolder } from './folder.ts';
 import type { FootageRow } from './footage.ts';
+import { isSchemaSound, keepsDigests, listDiffering } from './rowDigests.ts';
 
 /** Marks the file as a library of this program, in the file's header. */
 export const applicationId = 0x52_43_4b_53;
@@ -42,15 +43,21 @@ function judge(connection: Reading, folder: LibraryFolder, newestVersion: number
   if (version > newestVersion) {
     throw new ProblemError('library-newer', 'libraryNewer', { folder: folder.root });
   }
-  const findings = quickCheck(connection);
+  const findings = checkStructure(connection);
   if (findings.length > 0) throw damaged(folder, findings.join('; '));
+  if (keepsDigests(connection) && !isSchemaSound(connection)) throw damaged(folder, 'the schema is not as it was made');
+  const differing = keepsDigests(connection) ? listDiffering(connection, ['library', 'setting']) : [];
+  if (differing.length > 0) throw damaged(folder, `rows of ${differing[0]?.table} are not as they were written`);
   return { kind: 'sound', version };
 }
 
-/** What SQLite finds wrong with the file's structure; empty when it is sound. */
-export function quickCheck(connection: Reading): string[] {
-  const rows = all<{ quick_check: string }>(connection, 'PRAGMA quick_check(20)');
-  return rows.map((row) => row.quick_check).filter((finding) => finding !== 'ok');
+/**
+ * What SQLite finds wrong with the file's structure; empty when it is sound. Its quick check would let an index pass that says
+ * something else than the rows, and queries read from both.
+ */
+export function checkStructure(connection: Reading): string[] {
+  const rows = all<{ integrity_check: string }>(connection, 'PRAGMA integrity_check(20)');
+  return rows.map((row) => row.integrity_check).filter((finding) => finding !== 'ok');
 }
 
 /** Whether an error is the disk's or the system's: the file may be as sound as ever. */
@@ -73,13 +80,15 @@ export type Soundness = {
   readonly footage: readonly FootageRow[];
 };
 
-/** Checks the file's structure and that no row lacks its owner. */
+/** Checks the file's structure, that no row lacks its owner, and that every row is as the app wrote it. */
 export function verifyDatabase(reading: Reading): Soundness {
+  const changed = new Set(listDiffering(reading).map(({ table }) => table));
   const orphans = all<{ table: string }>(reading, 'PRAGMA foreign_key_check').map((row) => row.table);
   return {
     findings: [
-      ...quickCheck(reading).map((finding) => `The database is damaged: ${finding}.`),
+      ...checkStructure(reading).map((finding) => `The database is damaged: ${finding}.`),
       ...[...new Set(orphans)].map((table) => `Rows of "${table}" have lost what they belong to.`),
+      ...[...changed].map((table) => `Rows of "${table}" are not as Rackside wrote them.`),
     ],
     clips: count(reading, 'clip'),
     sessions: count(reading, 'session'),

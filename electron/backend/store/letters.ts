@@ -4,6 +4,7 @@ import type { LetterEdit } from '../../../engine/letter/edits.ts';
 import type { LetterShape, OwnParagraph } from '../../../engine/letter/shape.ts';
 import type { Row } from './changes.ts';
 import { all, first, type Reading, run, type Writing } from './connection.ts';
+import { assertSound } from './rowDigests.ts';
 
 export type LetterEditRow = Row & LetterEdit & { readonly id: string; readonly session_id: string };
 
@@ -60,11 +61,13 @@ export type SentLetterRow = {
 
 /** The letters of a session that were sent, the first version first. */
 export function listSentLetters(reading: Reading, sessionId: string): SentLetterRow[] {
+  assertSound(reading, 'sent_letter', sessionId, 'partDamaged');
   return all<SentLetterRow>(reading, 'SELECT * FROM sent_letter WHERE session_id = ? ORDER BY version', sessionId);
 }
 
 /** One version of a letter that was sent. */
 export function findSentLetter(reading: Reading, sessionId: string, version: number): SentLetterRow | undefined {
+  assertSound(reading, 'sent_letter', sessionId, 'partDamaged');
   const sql = 'SELECT * FROM sent_letter WHERE session_id = ? AND version = ?';
   return first<SentLetterRow>(reading, sql, sessionId, version);
 }

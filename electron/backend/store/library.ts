@@ -21,6 +21,7 @@ import {
 import { type LibraryFolder, libraryFolder, makeFolders, sweepParts } from './folder.ts';
 import { applicationId, inspectLibrary } from './inspect.ts';
 import { migrate, readMigrations } from './migrations.ts';
+import { followRows } from './rowDigests.ts';
 
 /** An open library. */
 export type Library = {
@@ -53,6 +54,7 @@ export function openLibrary(root: string, appFolder: string): Library | null {
     sweepParts(folder);
     return connect(folder, lock, (writing) => {
       migrate(writing, migrations, () => backUp(writing, folder, 'before-migration'));
+      followRows(writing);
     });
   });
 }
@@ -76,6 +78,7 @@ export function createLibrary(root: string, appFolder: string, facts: LibraryFac
       inTransaction(writing, () => {
         setNumberPragma(writing, 'application_id', applicationId);
         migrate(writing, migrations, () => undefined);
+        followRows(writing);
         writeFacts(writing, facts);
       });
     });

@@ -15,6 +15,7 @@ import {
   setNumberPragma,
   type Writing,
 } from './connection.ts';
+import { keepsDigests, listDiffering, makeDigestsAnew } from './rowDigests.ts';
 
 /** One step of the library's shape. */
 export type Migration = {
@@ -59,8 +60,10 @@ export function migrate(connection: Writing, migrations: readonly Migration[], b
 }
 
 function apply(connection: Writing, migration: Migration): void {
+  const differing = keepsDigests(connection) ? listDiffering(connection) : [];
   runScript(connection, migration.sql);
   afterwards[migration.name]?.(connection);
+  if (keepsDigests(connection)) makeDigestsAnew(connection, differing);
   const broken = all(connection, 'PRAGMA foreign_key_check');
   if (broken.length > 0) throw new Error(`Migration ${migration.version} would leave rows without their owners.`);
   run(

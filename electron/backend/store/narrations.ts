@@ -9,6 +9,7 @@ import type { Row } from './changes.ts';
 import { all, first, inTransaction, type Reading, run, type Writing } from './connection.ts';
 import type { LibraryFolder } from './folder.ts';
 import type { Library } from './library.ts';
+import { assertSound } from './rowDigests.ts';
 
 /** What a coach said over a clip. `recording`: it is not kept yet, and has neither file nor track. */
 export type NarrationRow = Row & {
@@ -48,6 +49,7 @@ export function keptNarration(
   { reading, folder }: Pick<Library, 'reading' | 'folder'>,
   clipId: string,
 ): KeptNarration | undefined {
+  assertSound(reading, 'narration', clipId, 'partDamaged');
   const row = narrationOfClip(reading, clipId);
   if (row === undefined || row.file === null || row.track === null) return undefined;
   return {

@@ -1,4 +1,5 @@
 import type { Clip, Entry, Flag, Review, Tick } from '../../../engine/review/review.ts';
+import { ProblemError } from '../../contract/reply.ts';
 import { camerasOf } from './cameras.ts';
 import { type ClipRow, listClips } from './clips.ts';
 import { equipmentOfRow, overrideOf } from './columns.ts';
@@ -11,6 +12,7 @@ import { flagOf, listFlags, listTicks, ticksOf } from './judgements.ts';
 import { readLibraryFacts } from './library.ts';
 import { findSetUp } from './measuring.ts';
 import { listReps, repOf } from './reps.ts';
+import { isSessionSound } from './rowDigests.ts';
 import { findSession } from './sessions.ts';
 import { findTrainee, traineeOf } from './trainees.ts';
 
@@ -19,9 +21,13 @@ const rubricId = 'rackside';
 
 type Judged = { readonly clip: Clip; readonly flags: readonly Flag[]; readonly ticks: readonly Tick[] };
 
-/** A session whole, in the review format, judged by the rubric of its version. Throws `not-found`. */
+/**
+ * A session whole, in the review format, judged by the rubric of its version. Throws `not-found`, and `library-damaged` when
+ * something of it changed on the disk by itself.
+ */
 export function readReview(reading: Reading, sessionId: string): Review {
   const session = findSession(reading, sessionId);
+  if (!isSessionSound(reading, sessionId)) throw new ProblemError('library-damaged', 'sessionDamaged');
   const library = readLibraryFacts(reading);
   const { id: _, ...trainee } = traineeOf(findTrainee(reading, session.trainee_id));
   const coach = (session.coach ?? library.coach).trim();

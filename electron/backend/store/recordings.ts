@@ -15,7 +15,8 @@ import {
 } from '../../../engine/recording/recording.ts';
 import type { Click } from '../../../engine/recording/setUp.ts';
 import { type Warning, warningSchema } from '../../../engine/recording/warnings.ts';
-import { first, type Reading, run, type Writing } from './connection.ts';
+import { first, inTransaction, type Reading, run, type Writing } from './connection.ts';
+import { agreesWithDigest, assertSound, takeForSound } from './rowDigests.ts';
 
 /** What is recorded of footage, each by itself: a click records the disc again and leaves the joints alone. */
 export type RecordingPart = 'disc' | 'point' | 'joints';
@@ -100,11 +101,21 @@ export function readRecordedParts(
   clicks: readonly Click[],
   looked: LookedAt = wholeUpright,
 ): RecordedParts {
+  assertSound(reading, 'recording', footageId, 'recordingDamaged');
   const of = { footageId, clicks, looked };
   const disc = readPart(reading, 'disc', of, discRecordingSchema);
   const point = readPart(reading, 'point', of, pointRecordingSchema);
   const joints = readPart(reading, 'joints', of, jointRecordingSchema);
   return { ...(disc && { disc }), ...(point && { point }), ...(joints && { joints }) };
+}
+
+/** Forgets what was recorded of footage where that changed on the disk by itself, so that it can be recorded anew. */
+export function forgetDamagedRecording(writing: Writing, footageId: string): void {
+  if (agreesWithDigest(writing, 'recording', footageId)) return;
+  inTransaction(writing, () => {
+    run(writing, 'DELETE FROM recording WHERE footage_id = ?', footageId);
+    takeForSound(writing, 'recording', footageId);
+  });
 }
 
 /** Keeps what was recorded, in place of what the same clicks gave before and of what older methods gave. */

@@ -2,8 +2,9 @@ import * as v from 'valibot';
 import type { SessionState } from '../../../engine/night/sessionState.ts';
 import type { SessionSummary } from '../../contract/desk.ts';
 import { postersOf } from './clips.ts';
-import { all, first, type Reading, run, type Writing } from './connection.ts';
+import { all, first, inTransaction, type Reading, run, type Writing } from './connection.ts';
 import type { LibraryFolder } from './folder.ts';
+import { agreesWithDigest, listDiffering, takeForSound } from './rowDigests.ts';
 
 /** What is kept of a session's summary: derived from its rows, and from the judging data whose fingerprint it names. */
 export type KeptSummary = {
@@ -111,6 +112,11 @@ export function writeSummary(writing: Writing, sessionId: string, kept: KeptSumm
 
 /** Whether somebody waits for a session of one's own (1), or it waits for its clips (2). */
 const dueOf = ({ state, clips }: KeptSummary): 0 | 1 | 2 => (state === 'sent' ? 0 : clips > 0 ? 1 : 2);
+
+/** Has a session's summary count as made from some judging data, though it is not made anew: its session can't be read. */
+export function takeSummaryAsItIs(writing: Writing, sessionId: string, judgingSha256: string): void {
+  run(writing, 'UPDATE session_summary SET judging_sha256 = ? WHERE session_id = ?', judgingSha256, sessionId);
+}
 
 /** The summary as it is kept, for checks; undefined when the session has none. */
 export function readKeptSummary(reading: Reading, sessionId: string): KeptSummary | undefined {
@@ -254,6 +260,22 @@ function keptOf(row: SummaryRow): KeptSummary {
   };
 }
 
+/** Whether what a session's line is read from is as the app left it. */
+const isLineSound = (reading: Reading, { id, trainee_id }: SummaryRow): boolean =>
+  agreesWithDigest(reading, 'session', id) &&
+  agreesWithDigest(reading, 'session_summary', id) &&
+  agreesWithDigest(reading, 'trainee', trainee_id);
+
+/** Has summaries made anew that changed on the disk by themselves: they hold nothing that isn't read from other rows. */
+export function forgetDamagedSummaries(writing: Writing): void {
+  inTransaction(writing, () => {
+    for (const { table, owner } of listDiffering(writing, ['session_summary'])) {
+      run(writing, "UPDATE session_summary SET judging_sha256 = '' WHERE session_id = ?", owner);
+      takeForSound(writing, table, owner);
+    }
+  });
+}
+
 function summaryOf(reading: Reading, folder: LibraryFolder, row: SummaryRow): SessionSummary {
   const { judgingSha256: _, score: __, exercises, ...kept } = keptOf(row);
   return {
@@ -266,6 +288,7 @@ function summaryOf(reading: Reading, folder: LibraryFolder, row: SummaryRow): Se
     readOnly: row.read_only === 1,
     archived: row.archived === 1,
     finished: row.finished_at !== null,
+    damaged: !isLineSound(reading, row),
     ...kept,
     exercises: [...exercises],
     posters: postersOf(reading, folder, row.id),

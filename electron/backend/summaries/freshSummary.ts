@@ -6,6 +6,7 @@ import { all, type Reading } from '../store/connection.ts';
 import type { Library } from '../store/library.ts';
 import { countMeasuredClips, readCameAt, readSent } from '../store/night.ts';
 import { readReview } from '../store/readReview.ts';
+import { isSessionSound } from '../store/rowDigests.ts';
 import { findSession } from '../store/sessions.ts';
 import { type KeptSummary, readKeptSummary } from '../store/summaries.ts';
 
@@ -49,6 +50,8 @@ const sum = (numbers: readonly number[]): number => numbers.reduce((total, each)
 export function verifySummaries({ reading }: Library, judging: JudgingData): string[] {
   const ids = all<{ id: string }>(reading, 'SELECT id FROM session WHERE removed_at IS NULL').map(({ id }) => id);
   const wrong = ids.filter((id) => {
+    // The damage itself is told of already.
+    if (!isSessionSound(reading, id)) return false;
     const fresh = freshSummary(reading, id, judging);
     const kept = readKeptSummary(reading, id);
     // One made from other judging data is only old.

@@ -3,8 +3,16 @@ import { afterEachAct } from '../store/acts.ts';
 import { placeAnew } from '../store/arrivals.ts';
 import { inTransaction } from '../store/connection.ts';
 import type { Library } from '../store/library.ts';
+import { isSessionSound } from '../store/rowDigests.ts';
 import { findSessionAnywhere } from '../store/sessions.ts';
-import { forgetContents, listStale, removeSummary, traineeOfSummary, writeSummary } from '../store/summaries.ts';
+import {
+  forgetContents,
+  listStale,
+  removeSummary,
+  takeSummaryAsItIs,
+  traineeOfSummary,
+  writeSummary,
+} from '../store/summaries.ts';
 import { freshSummary } from './freshSummary.ts';
 
 /**
@@ -23,11 +31,14 @@ export function keepSummaries({ writing }: Library, judging: JudgingData): void 
   });
 }
 
-/** Makes the summaries of some sessions anew, in one transaction. */
+/** Makes the summaries of some sessions anew, in one transaction; that of a damaged session stays as it is. */
 export function renewSummaries({ writing }: Library, judging: JudgingData, sessionIds: readonly string[]): void {
   if (sessionIds.length === 0) return;
   inTransaction(writing, () => {
-    for (const id of sessionIds) writeSummary(writing, id, freshSummary(writing, id, judging));
+    for (const id of sessionIds) {
+      if (isSessionSound(writing, id)) writeSummary(writing, id, freshSummary(writing, id, judging));
+      else takeSummaryAsItIs(writing, id, judging.fingerprint(findSessionAnywhere(writing, id).rubric_version));
+    }
   });
 }
 

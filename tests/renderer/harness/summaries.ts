@@ -19,6 +19,7 @@ export const summaryOf = (change: Partial<SessionSummary> = {}): SessionSummary 
   readOnly: false,
   archived: false,
   finished: false,
+  damaged: false,
   coverage: 1,
   state: 'judged',
   cameAt: '2026-03-05T08:00:00.000Z',

@@ -22,6 +22,7 @@ const mira = {
   names: 'full',
   notes: '',
   archived: false,
+  damaged: false,
 } as const;
 
 const fileOf = (number: number, more: Partial<InboxFile> = {}): InboxFile => ({

@@ -46,6 +46,7 @@ export const desk = {
   gradeFacts: '{share} looked at, {flags, plural, one {# flag} other {# flags}}',
   mySession: 'My session',
   received: 'Received, read only',
+  damaged: 'Damaged on the disk',
   noExercises: 'none yet',
   provisional: 'provisional',
   byHand: 'set by hand',

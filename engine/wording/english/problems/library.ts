@@ -19,6 +19,14 @@ export const library = {
   libraryDamaged:
     'The library in “{folder}” is damaged and was neither opened nor changed; its clips are safe, and the “backups” folder beside it may hold a good copy.',
   becameDamaged: 'The library has become damaged on its disk, so this was not done; close Rackside and check the disk.',
+  sessionDamaged:
+    'Something of this session was changed on its disk by a fault, so it is neither shown nor changed; its clips and all other sessions are safe, and the “backups” folder of the library may hold a good copy.',
+  historyDamaged:
+    'The history of this session was changed on its disk by a fault, so nothing was undone or shown; the clips are safe, and the “backups” folder of the library may hold a good copy.',
+  partDamaged:
+    'What the library holds of this was changed on its disk by a fault, so it is not used; the clips and all else are safe, and the “backups” folder of the library may hold a good copy.',
+  recordingDamaged:
+    'What was measured of this clip was changed on the disk by a fault, so it is not used; the clip and its flags are safe. Measure it again.',
   insideLibrary: 'That path is inside the library itself, so nothing was written; choose another.',
   shippedUnreadable:
     'The exercise library that comes with Rackside can’t be read ({place}), but your own library is safe; install Rackside again or mend that file.',

@@ -49,6 +49,7 @@ export const desk: Readonly<Record<DeskMessageId, string>> = {
   gradeFacts: '{share} angesehen, {flags, plural, one {# Bemerkung} other {# Bemerkungen}}',
   mySession: 'Meine Einheit',
   received: 'Empfangen, nur lesbar',
+  damaged: 'Auf dem Datenträger beschädigt',
   noExercises: 'noch keine',
   provisional: 'vorläufig',
   byHand: 'von Hand gesetzt',

@@ -22,6 +22,14 @@ export const library = {
     'Die Bibliothek in „{folder}“ ist beschädigt und wurde weder geöffnet noch geändert. Deine Clips sind sicher, und im Ordner „backups“ daneben liegt vielleicht eine unbeschädigte Kopie.',
   becameDamaged:
     'Die Bibliothek ist auf dem Datenträger beschädigt worden, deshalb ist nichts passiert. Beende Rackside und prüf den Datenträger.',
+  sessionDamaged:
+    'Ein Teil dieser Einheit ist durch einen Fehler des Datenträgers verändert, deshalb wird sie weder gezeigt noch geändert. Ihre Clips und alle anderen Einheiten sind sicher, und im Ordner „backups“ der Bibliothek liegt vielleicht eine unbeschädigte Kopie.',
+  historyDamaged:
+    'Der Verlauf dieser Einheit ist durch einen Fehler des Datenträgers verändert, deshalb wurde nichts zurückgenommen oder gezeigt. Die Clips sind sicher, und im Ordner „backups“ der Bibliothek liegt vielleicht eine unbeschädigte Kopie.',
+  partDamaged:
+    'Was die Bibliothek hierzu enthält, ist durch einen Fehler des Datenträgers verändert und wird nicht verwendet. Die Clips und alles andere sind sicher, und im Ordner „backups“ der Bibliothek liegt vielleicht eine unbeschädigte Kopie.',
+  recordingDamaged:
+    'Die Messung dieses Clips ist durch einen Fehler des Datenträgers verändert und wird nicht verwendet. Der Clip und seine Bemerkungen sind sicher. Miss ihn noch einmal.',
   insideLibrary: 'Dieser Ort gehört zur Bibliothek selbst, es wurde nichts geschrieben. Wähl einen anderen.',
   shippedUnreadable:
     'Die mitgelieferte Übungsbibliothek lässt sich nicht lesen ({place}). Deine eigene Bibliothek ist sicher; installier Rackside neu oder reparier diese Datei.',

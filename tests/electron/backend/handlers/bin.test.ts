@@ -4,6 +4,7 @@ import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
 import { openBackend } from '../../../../electron/backend/backend.ts';
 import type { Backend } from '../../../../electron/contract/backend.ts';
+import { alterLibrary } from '../alterLibrary.ts';
 import {
   appFolder,
   ask,
@@ -25,12 +26,10 @@ const deskIds = async (backend: Backend) =>
 
 /** Makes what lies in the bin of a closed library look as if it had been removed so many days ago. */
 function age(folder: string, days: number): void {
-  const database = new Database(path.join(folder, 'rackside.sqlite'));
   const then = new Date(Date.now() - days * 24 * 60 * 60 * 1000).toISOString();
   for (const table of ['session', 'entry', 'clip']) {
-    database.prepare(`UPDATE ${table} SET removed_at = ? WHERE removed_at IS NOT NULL`).run(then);
+    alterLibrary(folder, `UPDATE ${table} SET removed_at = '${then}' WHERE removed_at IS NOT NULL`);
   }
-  database.close();
 }
 
 /** A library after the bin was emptied at its opening, which goes on behind the requests and ends with the files. */

@@ -1,7 +1,6 @@
-import path from 'node:path';
-import Database from 'better-sqlite3';
 import { beforeEach, expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/contract/backend.ts';
+import { alterLibrary } from '../alterLibrary.ts';
 import { undoneAndRedone } from '../undoneAndRedone.ts';
 import {
   ask,
@@ -156,9 +155,7 @@ it('takes twenty covers of a clip and no more; other clips have room of their ow
 it('refuses every act on a session that is only read', async () => {
   const { coverId } = await addBox();
   await ask(backend, 'covers.place', { coverId, frame: 60, box });
-  const database = new Database(path.join(folder, 'rackside.sqlite'));
-  database.prepare('UPDATE session SET read_only = 1 WHERE id = ?').run(sessionId);
-  database.close();
+  alterLibrary(folder, `UPDATE session SET read_only = 1 WHERE id = '${sessionId}'`);
   const before = dump(folder);
   const refused = [
     await refusal(backend, 'covers.add', { clipId, cover: { kind: 'head' } }),

@@ -4,6 +4,7 @@ import Database from 'better-sqlite3';
 import { expect, it } from 'vitest';
 import { openBackend } from '../../../../electron/backend/backend.ts';
 import type { Backend } from '../../../../electron/contract/backend.ts';
+import { digestAnew } from '../alterLibrary.ts';
 import { appFolder, ask, backendOn, hingeFile, jobEnd, preparedLibrary, refusal, squatFile } from '../workbench.ts';
 
 type Tables = ReadonlyMap<string, readonly string[]>;
@@ -87,6 +88,7 @@ async function filledLibrary() {
     ...[footage, sessionId, clipId],
   );
   database.close();
+  digestAnew(folder);
   writeFileSync(path.join(folder, 'handovers', 'h.zip'), '');
   return library;
 }

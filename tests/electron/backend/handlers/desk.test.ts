@@ -25,7 +25,7 @@ it('shows a session with its trainee, what it holds and its grade', async () => 
       ...line,
       ...{ exercises: ['back-squat'], clips: 1, posters: [{ clipId, look: '' }] },
       ...{ flags: 0, mark: '', provisional: false, byHand: false, secondLookOf: null, readOnly: false, coverage: 0 },
-      ...{ archived: false, finished: false },
+      ...{ archived: false, finished: false, damaged: false },
       ...{ state: 'new', cameAt: expect.stringMatching(/^20/), measured: 0, clipsLeft: 1 },
     },
   ]);

@@ -1,6 +1,7 @@
 import path from 'node:path';
 import Database from 'better-sqlite3';
 import { expect, it } from 'vitest';
+import { digestAnew } from '../alterLibrary.ts';
 import { ask, backendOn, newLibrary, newSession, refusal, temporaryFolder } from '../workbench.ts';
 
 /** A library with one session whose tables were filled by statements, as an older version let them be. */
@@ -12,6 +13,7 @@ async function filled(fill: (database: Database.Database, ids: { sessionId: stri
   const database = new Database(path.join(folder, 'rackside.sqlite'));
   database.transaction(() => fill(database, session))();
   database.close();
+  digestAnew(folder);
   return { backend: backendOn(folder), ...session };
 }
 

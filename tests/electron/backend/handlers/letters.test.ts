@@ -3,6 +3,7 @@ import path from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/contract/backend.ts';
+import { alterLibrary } from '../alterLibrary.ts';
 import {
   ask,
   backendOn,
@@ -165,10 +166,11 @@ describe('a letter in the library', () => {
     await ask(backend, 'documents.write', written);
     expect(readFileSync(file, 'utf8')).toContain('Hello Mira,');
     expect(readFileSync(file, 'utf8')).not.toContain('Written later.');
-    const database = new Database(path.join(folder, 'rackside.sqlite'));
-    database.exec('DROP TRIGGER sent_letter_frozen');
-    database.exec("UPDATE sent_letter SET document = replace(document, 'Hello Mira', 'Hello Nobody')");
-    database.close();
+    alterLibrary(
+      folder,
+      `DROP TRIGGER sent_letter_frozen;
+       UPDATE sent_letter SET document = replace(document, 'Hello Mira', 'Hello Nobody')`,
+    );
     const problem = await refusal(backend, 'letters.sent', { sessionId, version: 1 });
     expect(problem.sentence).toMatch(/^Version 1 of this letter is no longer what was sent/);
     expect((await refusal(backend, 'documents.write', written)).sentence).toBe(problem.sentence);

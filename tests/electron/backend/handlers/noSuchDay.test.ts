@@ -1,6 +1,5 @@
-import path from 'node:path';
-import Database from 'better-sqlite3';
 import { expect, it } from 'vitest';
+import { alterLibrary } from '../alterLibrary.ts';
 import { ask, backendOn, newLibrary, newSession, refusal, temporaryFolder } from '../workbench.ts';
 
 /** The Gregorian calendar: 2026 and 1900 are no leap years, 2024 and 2000 are. */
@@ -30,9 +29,7 @@ it('opens a session that an older version let in on such a day, and lets it be m
   const first = await newLibrary(folder);
   const { sessionId, traineeId } = await newSession(first);
   await first.close();
-  const database = new Database(path.join(folder, 'rackside.sqlite'));
-  database.prepare('UPDATE session SET date = ? WHERE id = ?').run('2026-02-30', sessionId);
-  database.close();
+  alterLibrary(folder, `UPDATE session SET date = '2026-02-30' WHERE id = '${sessionId}'`);
 
   const backend = backendOn(folder);
   expect((await ask(backend, 'desk.sessions', {})).sessions).toHaveLength(1);

@@ -1,5 +1,5 @@
-import Database from 'better-sqlite3';
 import { expect, it } from 'vitest';
+import { alterLibrary } from '../alterLibrary.ts';
 import { ask, backendOn, newLibrary, refusal, temporaryFolder } from '../workbench.ts';
 
 it('keeps what is set, over a restart, and leaves the rest as usual', async () => {
@@ -33,8 +33,6 @@ it('takes what is stored and can’t be understood as not set', async () => {
   const backend = await newLibrary(folder);
   const usual = await ask(backend, 'settings.get', {});
   await backend.close();
-  const database = new Database(`${folder}/rackside.sqlite`);
-  database.exec(`INSERT INTO setting VALUES ('measureByItself', '"perhaps"'), ('ofLater', '1')`);
-  database.close();
+  alterLibrary(folder, `INSERT INTO setting VALUES ('measureByItself', '"perhaps"'), ('ofLater', '1')`);
   expect(await ask(backendOn(folder), 'settings.get', {})).toEqual(usual);
 });

@@ -2,8 +2,8 @@ import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { readdirSync, readFileSync, renameSync } from 'node:fs';
 import path from 'node:path';
-import Database from 'better-sqlite3';
 import { expect, it, onTestFinished, vi } from 'vitest';
+import { alterLibrary } from '../alterLibrary.ts';
 import { recordingsIn } from '../measure/measuredLibrary.ts';
 import { ffmpeg } from '../media/clips.ts';
 import {
@@ -135,9 +135,7 @@ it('says in one sentence that the file is missing, and stops for a clip that goe
 
 /** Makes every session of a closed library one that came from another desk. */
 function makeReadOnly(folder: string): void {
-  const database = new Database(path.join(folder, 'rackside.sqlite'));
-  database.exec('UPDATE session SET read_only = 1');
-  database.close();
+  alterLibrary(folder, 'UPDATE session SET read_only = 1');
 }
 
 it('says in the log when the joints are looked for without the native library', async () => {

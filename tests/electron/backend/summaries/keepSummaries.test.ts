@@ -1,5 +1,4 @@
 import path from 'node:path';
-import Database from 'better-sqlite3';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { openBackend } from '../../../../electron/backend/backend.ts';
@@ -8,6 +7,7 @@ import { closeReading, openReading } from '../../../../electron/backend/store/co
 import { readContentHash, readKeptSummary } from '../../../../electron/backend/store/summaries.ts';
 import { freshSummary } from '../../../../electron/backend/summaries/freshSummary.ts';
 import type { AnyEvent } from '../../../../electron/contract/events.ts';
+import { alterLibrary } from '../alterLibrary.ts';
 import { step, take } from '../randomActs.ts';
 import { appFolder, ask, backendOn, copyOf, hingeFile, preparedLibrary, squatFile } from '../workbench.ts';
 
@@ -25,9 +25,7 @@ function summaries(folder: string, sessionId: string) {
 }
 
 const change = (folder: string, sql: string): void => {
-  const database = new Database(databaseOf(folder));
-  database.exec(sql);
-  database.close();
+  alterLibrary(folder, sql);
 };
 
 it('keeps the summary that a fresh look gives, whatever was done, undone and done again', async () => {
