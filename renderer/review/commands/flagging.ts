@@ -190,7 +190,10 @@ export async function moveFlag({ stage }: ReviewContext, flag: Flag, frame: numb
 }
 
 /** Moves a flag to the frame on screen. */
-export async function moveFlagHere(context: ReviewContext, flag: Flag): Promise<void> {
+export const moveFlagHere = (context: ReviewContext, flag: Flag): Promise<void> =>
+  context.landing.follow(moveOnceShown(context, flag));
+
+async function moveOnceShown(context: ReviewContext, flag: Flag): Promise<void> {
   const frame = await frameOnScreen(context);
   if (frame === null) statusState.getState().refuse(sayReasons('pictureUnsettled'));
   else await moveFlag(context, flag, frame);

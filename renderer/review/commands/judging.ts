@@ -97,7 +97,7 @@ export async function markCell(context: ReviewContext, severity: Severity | null
   const note = severity === null ? null : noteToWeigh(context, cell);
   const flagId =
     note === null || severity === null
-      ? await addFlag(context, stage.clip.id, mark)
+      ? await context.landing.follow(addFlag(context, stage.clip.id, mark))
       : await weigh(context, note, severity);
   if (flagId === null) {
     if (asksForFault || severity === null) typing.stick();

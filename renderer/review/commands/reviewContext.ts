@@ -12,6 +12,7 @@ import type { CursorState } from '../../state/cursorState.ts';
 import type { ReviewData } from '../../state/reviewState.ts';
 import { sayReasons } from '../../words/sayReasons.ts';
 import type { PlayerState } from '../state/playerState.ts';
+import type { Landing } from './landing.ts';
 import type { TypeAhead } from './typeAhead.ts';
 
 /** The clip on the stage, with everything that it belongs to. */
@@ -47,6 +48,8 @@ export type ReviewContext = SessionContext &
     readonly measuring: boolean;
     /** Keeps what is typed before the field for it is on the page. */
     readonly typing: TypeAhead;
+    /** What waits for the picture to stand. */
+    readonly landing: Landing;
     readonly focus: {
       /** Puts the focus in the note of a flag as soon as that is on the page; calls back where it does not come. */
       readonly onNote: (flagId: string, isMissing: () => void) => void;

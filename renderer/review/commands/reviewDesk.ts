@@ -16,6 +16,7 @@ import { coverState, drawingState, setUpState } from '../state/pictureTools.ts';
 import { playerState, playhead } from '../state/playerState.ts';
 import { layersState, zoomState } from '../state/viewState.ts';
 import { goOnFromReview } from './goingOn.ts';
+import { createLanding } from './landing.ts';
 import { isUnderWay, openMeasuring } from './measuring.ts';
 import type { OnStage, ReviewContext } from './reviewContext.ts';
 import { createTypeAhead } from './typeAhead.ts';
@@ -71,11 +72,16 @@ const slices = [
 /** Builds the context of a session's review from the stores and the stage's player. */
 export function createReviewDesk(sessionId: string, focus: ReviewContext['focus']): ReviewDesk {
   const held = createStore<{ readonly player: Player | null }>()(() => ({ player: null }));
+  const landing = createLanding();
   const context: ReviewContext = {
     sessionId,
     focus,
     typing: createTypeAhead(),
-    saveDrafts,
+    landing,
+    saveDrafts: async () => {
+      await landing.ended();
+      await saveDrafts();
+    },
     goOn: () => goOnFromReview(context),
     setSpeed: (speed) => {
       playerState.setState({ speed });
@@ -98,7 +104,7 @@ export function createReviewDesk(sessionId: string, focus: ReviewContext['focus'
       return context.data?.history ?? null;
     },
     get saving() {
-      return statusState.getState().saving === 'saving';
+      return landing.isUnderWay() || statusState.getState().saving === 'saving';
     },
     get stage() {
       return onStage(context.data);

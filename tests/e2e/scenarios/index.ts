@@ -43,6 +43,7 @@ export const scenarios: readonly Scenario[] = [
   compare,
   measure,
   night,
+  flagging,
   flow,
   recovery,
   inbox,
@@ -59,4 +60,4 @@ export const scenarios: readonly Scenario[] = [
 ];
 
 /** What is run when it is named, and not with all others. */
-export const onRequest: readonly Scenario[] = [readmePictures, narratedMinute, seekingLong, flagging];
+export const onRequest: readonly Scenario[] = [readmePictures, narratedMinute, seekingLong];

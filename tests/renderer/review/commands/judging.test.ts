@@ -97,6 +97,20 @@ describe('where a flag lands', () => {
     expect(statusState.getState().done).toBe('Keep: Depth, rep 2, at 0:02.500 (frame 75)');
   });
 
+  it('is waited for by an undo, which means it and not the act before', async () => {
+    const bench = await reviewBench({ frame: 61 });
+    bench.moveTo('depth', 2);
+    playhead.setState({ settled: false });
+    bench.player.seekTo(75);
+    await bench.run('adjust');
+    await bench.run('undo');
+    expect(bench.rackside.askedFor('history.undo')).toEqual([]);
+    playhead.setState({ frame: 75, settled: true });
+    await bench.run('wholePicture');
+    const acts = bench.rackside.asked.map(({ name }) => name).filter((name) => /^(flags|history)\./.test(name));
+    expect(acts).toEqual(['flags.add', 'history.undo']);
+  });
+
   it('flags nothing where no picture comes, and says so', async () => {
     const bench = await reviewBench({ frame: 61 });
     bench.moveTo('depth', 2);
