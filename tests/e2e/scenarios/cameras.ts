@@ -57,18 +57,18 @@ export const cameras: Scenario = {
     };
 
     await report.check('silent clips without turns in common are refused in one sentence', async () => {
-      await ask('Two cameras: pair with the clip beside');
+      await ask('Two cameras: pair with the neighbouring clip');
       await page.getByRole('alert').waitFor();
     });
 
     await report.check('the same moment pointed out in both makes them one set', async () => {
       await goToFrame(app, 30);
-      await ask('Same moment in two clips of one set');
+      await ask('Two cameras: mark the same moment');
       await page.getByText('This moment of “side.mp4” is marked').waitFor();
       await page.keyboard.press('Shift+PageDown');
       await picture(app);
       await goToFrame(app, 15);
-      await ask('Same moment in two clips of one set');
+      await ask('Two cameras: mark the same moment');
       await bothShow(15, 30);
     });
 
