@@ -25,7 +25,7 @@ export const narration: Scenario = { name: 'narration', run: (bench, report) => 
 /** The same for a whole minute. */
 export const narratedMinute: Scenario = {
   name: 'narratedMinute',
-  run: (bench, report) => narrateFor(bench, report, 9),
+  run: (bench, report) => narrateFor(bench, report, 24),
 };
 
 const run = promisify(execFile);
