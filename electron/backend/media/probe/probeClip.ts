@@ -14,8 +14,6 @@ import {
   judgePlayability,
   type PictureSize,
   type Playability,
-  type ProbedHeader,
-  type ProbedStream,
   readCaptureFps,
   readHeader,
   readRatio,
@@ -23,6 +21,7 @@ import {
   realTimeFactorOf,
   shownSize,
 } from './streams.ts';
+import { type FoundStream, isTransportStream, readTransportStream } from './transportStream.ts';
 
 /** Everything that is known of a clip's file without decoding it. */
 export type ClipProbe = Playability & {
@@ -50,15 +49,12 @@ export type WorkOptions = { readonly signal?: AbortSignal | undefined };
 /** Reads what a clip is. Throws a problem (`not-found`, `bad-media`, `cancelled`) with one sentence. */
 export async function probeClip(tools: MediaTools, file: string, options: WorkOptions = {}): Promise<ClipProbe> {
   const sizeBytes = await sizeOfClip(file);
-  const { header, stream } = await probeHeader(tools, file, options.signal);
+  const { header, stream, packets, complaints } = await readClip(tools, file, options.signal);
   const timeBase = readRatio(stream.time_base);
   if (timeBase === null || stream.width === undefined || stream.height === undefined) {
     throw refuseClip(file, 'notUnderstood');
   }
-  const listing = await runFfprobe(tools, file, packetOptions(stream.index), options.signal);
-  if (listing.kind === 'failed') throw await refuseUnreadable(file, listing.stderr);
-  const packets = readPackets(listing.stdout);
-  await checkComplete({ file, sizeBytes, packets, statedFrames: stream.nb_frames, complaints: listing.stderr });
+  await checkComplete({ file, sizeBytes, packets, statedFrames: stream.nb_frames, complaints });
   const { start_pts: startTicks = 0, duration_ts: durationTicks } = stream;
   const streamEndTicks = durationTicks === undefined ? null : startTicks + durationTicks;
   const table = buildFrameTable(packets, timeBase, streamEndTicks);
@@ -107,16 +103,20 @@ async function sizeOfClip(file: string): Promise<number> {
   return found.size;
 }
 
-async function probeHeader(
-  tools: MediaTools,
-  file: string,
-  signal: AbortSignal | undefined,
-): Promise<{ header: ProbedHeader; stream: ProbedStream }> {
+type ReadClip = FoundStream & { readonly complaints: string };
+
+async function readClip(tools: MediaTools, file: string, signal: AbortSignal | undefined): Promise<ReadClip> {
   const output = await runFfprobe(tools, file, ['-show_streams', '-show_format', '-of', 'json'], signal);
-  if (output.kind === 'failed') throw await refuseUnreadable(file, output.stderr);
+  if (output.kind === 'failed') {
+    const found = (await isTransportStream(file)) ? await readTransportStream(tools, file, signal) : null;
+    if (found !== null) return { ...found, complaints: '' };
+    throw await refuseUnreadable(file, output.stderr);
+  }
   const header = readHeader(output.stdout);
   if (header === null) throw await refuseUnreadable(file, 'unexpected answer of ffprobe');
   const stream = findFootage(header);
   if (stream === null) throw refuseClip(file, 'onlySound');
-  return { header, stream };
+  const listing = await runFfprobe(tools, file, packetOptions(stream.index), signal);
+  if (listing.kind === 'failed') throw await refuseUnreadable(file, listing.stderr);
+  return { header, stream, packets: readPackets(listing.stdout), complaints: listing.stderr };
 }

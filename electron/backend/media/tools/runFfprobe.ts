@@ -3,8 +3,8 @@ import { cancelledWork } from './refuse.ts';
 import { fileAddress, safeInputOptions } from './safeInput.ts';
 import { runTool } from './startTool.ts';
 
-/** Time and output limits of one run: a hostile file must not hold the backend up or fill its memory. */
-const timeoutMs = 120_000;
+/** Limits of silence and output of one run: a hostile file must not hold the backend up or fill its memory. */
+const idleMs = 120_000;
 const maxOutput = 256 * 1024 * 1024;
 
 export type ProbeOutput =
@@ -19,7 +19,7 @@ export async function runFfprobe(
   signal: AbortSignal | undefined,
 ): Promise<ProbeOutput> {
   const args = ['-v', 'error', ...safeInputOptions, ...show, '-i', fileAddress(file)];
-  const { failed, stdout, stderr } = await runTool(tools.ffprobe.path, args, { timeoutMs, maxOutput, signal });
+  const { failed, stdout, stderr } = await runTool(tools.ffprobe.path, args, { idleMs, maxOutput, signal });
   if (signal?.aborted === true) throw cancelledWork();
   return failed ? { kind: 'failed', stderr } : { kind: 'read', stdout, stderr };
 }

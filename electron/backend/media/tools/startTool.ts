@@ -22,7 +22,10 @@ export type ToolOutput = { readonly failed: boolean; readonly stdout: string; re
 
 /** Limits of a run: a hostile file must not hold the backend up or fill its memory. */
 export type ToolLimits = {
-  readonly timeoutMs: number;
+  /** Longest run. */
+  readonly timeoutMs?: number;
+  /** Longest silence: a large file on a slow disk takes its time, a program that says nothing more hangs. */
+  readonly idleMs?: number;
   /** Most characters of output. */
   readonly maxOutput?: number;
   readonly signal?: AbortSignal | undefined;
@@ -32,20 +35,23 @@ export type ToolLimits = {
 export async function runTool(
   program: string,
   args: readonly string[],
-  { timeoutMs, maxOutput, signal }: ToolLimits,
+  { timeoutMs, idleMs, maxOutput, signal }: ToolLimits,
 ): Promise<ToolOutput> {
   const { execa } = await loadExeca();
   const running = execa(program, args, {
     ...common,
     stdin: 'ignore',
-    timeout: timeoutMs,
+    ...(timeoutMs !== undefined && { timeout: timeoutMs }),
     killSignal: 'SIGKILL',
     env: { AV_LOG_FORCE_NOCOLOR: '1' },
     ...(maxOutput !== undefined && { maxBuffer: maxOutput }),
     ...(signal && { cancelSignal: signal }),
   });
   endWithBackend(running);
+  const silence = idleMs === undefined ? undefined : setTimeout(() => running.kill('SIGKILL'), idleMs);
+  running.stdout.on('data', () => silence?.refresh());
   const { failed, stdout, stderr, shortMessage } = await running;
+  clearTimeout(silence);
   return { failed, stdout, stderr: failed && stderr === '' ? (shortMessage ?? '') : stderr };
 }
 
