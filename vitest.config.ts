@@ -9,13 +9,13 @@ export default defineConfig({
       {
         test: {
           ...test,
-          name: 'pure',
-          include: ['tests/{engine,published,seeds}/**/*.test.ts'],
-          // What is pure bears other tests in the same process; loading it anew for each file takes longer than testing it.
+          name: 'together',
+          include: ['tests/{engine,published,seeds,electron}/**/*.test.ts'],
+          // These bear each other in the same process, and loading all anew for each file takes as long as testing it.
           isolate: false,
         },
       },
-      { test: { ...test, name: 'world', include: ['tests/{electron,renderer}/**/*.test.{ts,tsx}'] } },
+      { test: { ...test, name: 'apart', include: ['tests/renderer/**/*.test.{ts,tsx}'] } },
     ],
   },
 });

@@ -124,7 +124,7 @@ export const arranging: Scenario = {
       await menuOf('More: Back squat', 'Remove exercise');
       await until('nothing left', async () => (await shown(sessionId)).length === 0);
       await restart();
-      await menuOf(/^More for Trainee One, Legs/, 'Open review');
+      await menuOf(/^More: Trainee One, Legs/, 'Open review');
       await app.page.getByText('This session has no clips yet. Import some to begin.').waitFor();
       await app.page.keyboard.press('Control+z');
       await until('all as it was', async () => same(await shown(sessionId), before));
