@@ -22,12 +22,14 @@ const pauseS = 1.5;
 export const startPage: Scenario = {
   name: 'startPage',
   run: async (bench, report) => {
-    const filmed = await squatAsFilmed(bench.newFolder('filmed'));
-    const usual = await pressWithNotes(bench.newFolder('usual'));
-    const counted = [
-      await handOverCounted(bench.newFolder('counted'), ['--no-loops']),
-      await handOverCounted(bench.newFolder('counted-annotated'), ['--no-loops', '--no-originals']),
-    ];
+    const [filmed, usual] = await Promise.all([
+      squatAsFilmed(bench.newFolder('filmed')),
+      pressWithNotes(bench.newFolder('usual')),
+    ]);
+    const counted = await Promise.all([
+      handOverCounted(bench.newFolder('counted'), ['--no-loops']),
+      handOverCounted(bench.newFolder('counted-annotated'), ['--no-loops', '--no-originals']),
+    ]);
 
     await report.check('the clips of both handovers hold the remarks at the times of their sheets', async () => {
       for (const [{ notes, footageTimes, frameS }, pause] of [

@@ -22,13 +22,12 @@ type SteppedClip = {
 };
 
 const clips: readonly SteppedClip[] = [
-  { name: 'squat', truth: 'squat-side', plays: 'itself' },
   { name: 'variableRate', truth: 'squat-variable-rate', plays: 'itself' },
   { name: 'portrait', truth: 'press-portrait', plays: 'itself' },
   { name: 'hevc', truth: 'hinge-hevc', plays: 'a proxy' },
 ];
 
-/** Each frame once, in order, both ways, on constant, variable, turned and converted footage. */
+/** Each frame once, in order, both ways, on turned, variable and converted footage. */
 export const stepping: Scenario = {
   name: 'stepping',
   run: async (bench, report) => {

@@ -13,15 +13,12 @@ export const flaggedFrames = [0, 7, 8, 51] as const;
 const frames = 60;
 const clips: readonly CountedClip[] = [
   { name: '23.976', rate: '24000/1001', frames, leaveOut: 0, turned: 'no' },
-  { name: '25', rate: '25', frames, leaveOut: 0, turned: 'no' },
   { name: '29.97', rate: '30000/1001', frames, leaveOut: 0, turned: 'no' },
-  { name: '50', rate: '50', frames, leaveOut: 0, turned: 'no' },
   { name: '59.94', rate: '60000/1001', frames, leaveOut: 0, turned: 'no' },
-  { name: '60', rate: '60', frames, leaveOut: 0, turned: 'no' },
   { name: 'variable', rate: '30', frames, leaveOut: 3, turned: 'no' },
 ];
 
-/** Hands over a clip of every usual rate, with notes on known frames. */
+/** Hands over clips whose frame times are no round numbers, with notes on known frames. */
 export async function handOverCounted(folder: string, options: readonly string[]): Promise<CountedHandover> {
   await mkdir(folder, { recursive: true });
   for (const clip of clips) await makeCountedClip(clip, path.join(folder, `${clip.name}.mp4`));
