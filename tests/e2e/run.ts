@@ -1,9 +1,11 @@
+import { availableParallelism } from 'node:os';
 import { buildChanged } from '../../electron/launch/buildChanged.ts';
 import { findRuntime } from '../../electron/launch/runtime.ts';
 import { type Bench, createBench } from './harness/bench.ts';
-import { openDisplay } from './harness/display.ts';
+import { type Display, openDisplay } from './harness/display.ts';
 import { endNow, isAlive, processTree } from './harness/processes.ts';
-import { createReport } from './harness/report.ts';
+import { createReport, type Report } from './harness/report.ts';
+import type { Scenario } from './harness/scenario.ts';
 import { until } from './harness/until.ts';
 import { onRequest, scenarios } from './scenarios/index.ts';
 
@@ -19,39 +21,71 @@ async function run(): Promise<number> {
     return 2;
   }
   await buildChanged();
-  const runtime = await findRuntime();
-  const display = await openDisplay();
-  const bench = await createBench(runtime.executable, display.environment);
-  const report = createReport((line) => process.stdout.write(`${line}\n`));
+  const { executable } = await findRuntime();
+  const lanes = await Promise.all(
+    Array.from({ length: Math.min(mostLanes, availableParallelism(), chosen.length) }, () => openLane(executable)),
+  );
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
-    process.once(signal, () => void interrupted(bench).finally(() => process.exit(1)));
+    process.once(signal, () => void interrupted(lanes).finally(() => process.exit(1)));
   }
+  const left = [...chosen];
+  const reports: Report[] = [];
   try {
-    for (const scenario of chosen) {
-      process.stdout.write(`\n${scenario.name}\n`);
-      try {
-        await scenario.run(bench, report);
-      } catch (error) {
-        await report.check('the scenario comes to its end', () => Promise.reject(error));
-      }
-    }
+    await Promise.all(
+      lanes.map(async ({ bench }) => {
+        for (let scenario = left.shift(); scenario !== undefined; scenario = left.shift()) {
+          reports.push(await runOne(scenario, bench));
+        }
+      }),
+    );
   } finally {
-    await bench.clear();
-    display.stop();
+    await close(lanes);
   }
-  process.stdout.write(`\n${report.passed()} passed, ${report.failed()} failed\n`);
-  return report.failed() === 0 && report.passed() > 0 ? 0 : 1;
+  const sum = (count: (report: Report) => number): number => reports.reduce((all, report) => all + count(report), 0);
+  const [passed, failed] = [sum((report) => report.passed()), sum((report) => report.failed())];
+  process.stdout.write(`\n${passed} passed, ${failed} failed\n`);
+  return failed === 0 && passed > 0 ? 0 : 1;
+}
+
+/** So many scenarios run beside each other, each on a display of its own: most of their time they wait. */
+const mostLanes = 2;
+
+type Lane = { readonly bench: Bench; readonly display: Display };
+
+async function openLane(executable: string): Promise<Lane> {
+  const display = await openDisplay();
+  return { display, bench: await createBench(executable, display.environment) };
+}
+
+async function close(lanes: readonly Lane[]): Promise<void> {
+  await Promise.all(lanes.map(({ bench }) => bench.clear()));
+  for (const { display } of lanes) display.stop();
+}
+
+/** Runs a scenario; its lines are printed together once it has ended. */
+async function runOne(scenario: Scenario, bench: Bench): Promise<Report> {
+  const lines: string[] = [];
+  const report = createReport((line) => lines.push(line));
+  const since = performance.now();
+  try {
+    await scenario.run(bench, report);
+  } catch (error) {
+    await report.check('the scenario comes to its end', () => Promise.reject(error));
+  }
+  const tookS = Math.round((performance.now() - since) / 1000);
+  process.stdout.write(`\n${scenario.name} (${tookS} s)\n${lines.map((line) => `${line}\n`).join('')}`);
+  return report;
 }
 
 /** Takes along everything this run has started, also an app that is only half-way up. */
-async function interrupted(bench: Bench): Promise<void> {
-  bench.end();
+async function interrupted(lanes: readonly Lane[]): Promise<void> {
+  for (const { bench } of lanes) bench.end();
   await until('every process to be gone', async () => {
     const children = (await processTree(process.pid)).filter((id) => id !== process.pid);
     for (const id of children.reverse()) endNow(id);
     return !(await Promise.all(children.map(isAlive))).includes(true);
   });
-  await bench.clear();
+  await close(lanes);
 }
 
 process.exit(await run());

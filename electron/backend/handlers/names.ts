@@ -22,7 +22,9 @@ function wantedBy(context: Context, sessionId: string) {
 }
 
 export const decideNames: Handler<'names.decide'> = (context, { sessionId, places, is }) => {
-  assertWritable(context.library().reading, sessionId);
+  const { reading } = context.library();
+  findSession(reading, sessionId);
+  assertWritable(reading, sessionId);
   return actOnSession(context, sessionId, (changes) => {
     decideOnNames(changes, sessionId, places, is);
     const id = is === 'name' ? 'namesHidden' : 'namesCleared';

@@ -121,6 +121,8 @@ it('answers for things that are not there, whichever request names them', async 
     'flags.copy': { to: [{ clipId: 'gone', reps: 'set', frame: 1 }] },
     'jobs.move': { to: 'first' },
     'measures.clearClicks': { what: 'disc' },
+    'sessions.finish': { finished: true },
+    'names.decide': { places: [{ place: 'notes', before: '', word: 'Mira', after: ' leans' }], is: 'name' },
   };
   for (const name of names) {
     const keys = Object.keys(requests[name].params.entries);
