@@ -54,7 +54,7 @@ function sayKeep(seen: Keep['seen'], where: readonly Inline[], speaker: Speaker)
 
 /** Praise that names its reps itself, with its place behind them; null for any other. */
 function sayKeepOfReps({ sightings, seen }: Keep, naming: Naming, speaker: Speaker): Inline[] | null {
-  if (seen.kind !== 'words' || repsBegun(seen.what) === null) return null;
+  if (seen.kind !== 'words' || repsBegun(seen.what, speaker.language) === null) return null;
   const what = sentence(seen.what);
   const [only, ...further] = sightings;
   if (only === undefined) return null;

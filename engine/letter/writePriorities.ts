@@ -40,8 +40,8 @@ function saySeenInPlaces(
   });
   const [first = ''] = notes;
   const library = libraryWords(priority, priority.fault?.seen ?? '');
-  const begun = repsBegun(first) === null ? first : library;
-  const rest = repsBegun(first) === null ? said.slice(1) : said;
+  const begun = repsBegun(first, speaker.language) === null ? first : library;
+  const rest = repsBegun(first, speaker.language) === null ? said.slice(1) : said;
   const opening = begun === '' ? [...where, text('.')] : speaker.sayAround('seen', { where }, { what: begun });
   return joined([...upperFirstInline(opening), ...rest.flatMap((line) => [text(' '), ...line])]);
 }
@@ -57,7 +57,7 @@ function saySeen(priority: Priority, speaker: Speaker): Inline[] {
     if (named !== null) return joined([...named, ...notes.slice(1).map((note) => text(` ${upperFirst(note)}`))]);
   }
   const where = sayWhere(priority.sightings, speaker, naming);
-  if (further.length > 0 && notes.some((note) => repsBegun(note) !== null)) {
+  if (further.length > 0 && notes.some((note) => repsBegun(note, speaker.language) !== null)) {
     return saySeenInPlaces(priority, notes, where, speaker);
   }
   const [what = '', ...others] = notes.length > 0 ? notes : [sentence(priority.fault?.seen ?? '')];

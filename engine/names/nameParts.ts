@@ -13,7 +13,8 @@ export type NamePart = {
 };
 
 const graphemes = new Intl.Segmenter('und', { granularity: 'grapheme' });
-const charactersOf = (text: string): string[] => [...graphemes.segment(text)].map(({ segment }) => segment);
+/** The characters of a text as people count them. */
+export const charactersOf = (text: string): string[] => [...graphemes.segment(text)].map(({ segment }) => segment);
 
 /** Family names of two characters, in names that are written without a space. */
 const longFamilyNames =

@@ -1,4 +1,4 @@
-import { givenName } from './nameParts.ts';
+import { charactersOf, givenName } from './nameParts.ts';
 
 /** How a trainee is named in what leaves the desk. */
 export const nameModes = ['full', 'first', 'initials', 'none'] as const;
@@ -18,12 +18,10 @@ export function namelessBeside(names: readonly string[]): string {
   return name;
 }
 
-const graphemes = new Intl.Segmenter('und', { granularity: 'grapheme' });
-
 /** The first character of a word as people count them, with a full stop. */
 export function initial(word: string): string {
-  const [first] = graphemes.segment(word);
-  return `${first?.segment ?? word}.`;
+  const [first = word] = charactersOf(word);
+  return `${first}.`;
 }
 
 /** A name as the trainee wants it shown; never empty. */

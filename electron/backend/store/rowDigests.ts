@@ -157,11 +157,14 @@ export function agreesWithDigest(reading: Reading, table: DigestedTable, id: str
   return found?.by === 0;
 }
 
-const agreements = new Map<string, string>();
+/** By connection: a library of an older version has other columns. */
+const agreements = new WeakMap<Reading, Map<string, string>>();
 
 function agreementSql(reading: Reading, table: DigestedTable, owners: string): string {
   const key = `${table} ${owners}`;
-  const known = agreements.get(key);
+  const ofConnection = agreements.get(reading) ?? new Map<string, string>();
+  agreements.set(reading, ofConnection);
+  const known = ofConnection.get(key);
   if (known !== undefined) return known;
   const sql = `WITH asked (id) AS (SELECT ?), owner_asked (id) AS (${owners})
     SELECT coalesce(sum(part) & ${digestMask}, 0) AS "by" FROM (
@@ -169,7 +172,7 @@ function agreementSql(reading: Reading, table: DigestedTable, owners: string): s
         WHERE ${rowOwners[table]} IN (SELECT id FROM owner_asked)
       UNION ALL SELECT -digest FROM row_digest
         WHERE table_name = '${table}' AND owner IN (SELECT id FROM owner_asked))`;
-  agreements.set(key, sql);
+  ofConnection.set(key, sql);
   return sql;
 }
 

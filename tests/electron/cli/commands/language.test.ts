@@ -36,10 +36,10 @@ describe('--language', () => {
     expect(table.stdout).toContain('Rumänisches Kreuzheben');
   });
 
-  it('gives a cue of the library in its German words, and the notes of the coach in their own words', async () => {
+  it('gives a cue of the library in its German words, and the notes of the coach as written', async () => {
     const { stdout } = await run(['letter', withoutPain(), '--language', 'de']);
     expect(stdout).toContain('„Hüftfalte unter die Knielinie.“');
-    expect(stdout).toContain('Rep 1 (0:02) turns round about nine centimetres above the knee line.');
+    expect(stdout).toContain('Rep 1 turns round about nine centimetres above the knee line.');
   });
 
   it('changes no grade', async () => {
