@@ -4,6 +4,10 @@ import type { Exercise, Fault } from '../../../engine/exercises/exercise.ts';
 import type { Flag } from '../../../engine/review/review.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { mutate } from '../../bridge/mutate.ts';
+import { runCommand } from '../../commands/command.ts';
+import { isChord, keysOf } from '../../commands/keys.ts';
+import { keysState } from '../../commands/keysState.ts';
+import { undo } from '../../commands/sessionCommands.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { sayFlags } from '../../words/sayFlags.ts';
 import { saySeverity } from '../../words/saySeverity.ts';
@@ -16,12 +20,16 @@ const close = (): void => {
   focusCursorCell();
 };
 
+/** Whether the undo key was pressed: while nothing is typed it means the flag that is about to get its name. */
+const isUndo = (event: React.KeyboardEvent): boolean =>
+  keysOf(keysState.getState().chosen, undo).some((chord) => isChord(event, chord));
+
 const within = (length: number, index: number): number => Math.min(Math.max(0, index), length - 1);
 
-/** Names the fault of a flag that is already saved: typing filters, Enter picks, Escape leaves it without a name. */
+/** Names the fault of a flag that is already saved: typing filters, Enter picks, Escape leaves it without a name, undo takes it back. */
 export function FaultPicker({ flag, exercise, criterionName }: FaultPickerProps) {
-  const { typing } = useReview();
-  const [typed, setTyped] = useState(typing.release);
+  const context = useReview();
+  const [typed, setTyped] = useState(context.typing.release);
   const [at, setAt] = useState(0);
   const input = useRef<HTMLInputElement>(null);
   const listId = useId();
@@ -46,7 +54,10 @@ export function FaultPicker({ flag, exercise, criterionName }: FaultPickerProps)
     if (next !== undefined) setAt(within(faults.length, next));
     else if (event.key === 'Enter') void pick(faults[at]);
     else if (event.key === 'Escape') close();
-    else return;
+    else if (typed === '' && isUndo(event)) {
+      close();
+      runCommand(undo, context);
+    } else return;
     event.preventDefault();
     event.stopPropagation();
   };

@@ -11,7 +11,8 @@ import { startAfresh } from '../../harness/startAfresh.ts';
 
 async function picker(prepare: (bench: ReviewBench) => void = () => {}): Promise<ReviewBench> {
   const flag = depthFlag();
-  const bench = await reviewBench({ entries: [squatEntry({ flags: [flag] })] });
+  const history = { undo: { id: 'flagAdded', values: {} }, redo: null };
+  const bench = await reviewBench({ entries: [squatEntry({ flags: [flag] })], review: { history } });
   const exercise = bench.context.stage?.exercise;
   if (exercise == null) throw new Error('The exercise is not known.');
   bench.context.cursor.nameFault('f1');
@@ -55,6 +56,16 @@ describe('the list of faults', () => {
     expect(option.getAttribute('data-fault')).toBe(offered()[1]);
     await user.keyboard('{Enter}');
     expect(bench.rackside.askedFor('flags.update')).toEqual([{ flagId: 'f1', change: { fault: offered()[1] } }]);
+  });
+
+  it('gives the undo key to the flag while nothing is typed, and to what is typed after that', async () => {
+    const user = userEvent.setup();
+    const bench = await picker();
+    await user.keyboard('{Control>}z{/Control}');
+    expect(bench.rackside.askedFor('history.undo')).toHaveLength(1);
+    expect(bench.context.cursor.namingFlagId).toBeNull();
+    await user.type(field(), 'sh{Control>}z{/Control}');
+    expect(bench.rackside.askedFor('history.undo')).toHaveLength(1);
   });
 
   it('leaves the flag without a fault on Escape', async () => {
