@@ -72,7 +72,7 @@ it('holds nothing of people, whatever was asked and whatever broke', async () =>
   await ask(backend, 'sessions.update', { sessionId, title: 'Quillwort', notes: 'Slept badly', painNote: 'Left knee' });
   await refusal(backend, 'clips.import', { sessionId, exercise: 'moon-walk', paths: ['/home/mira/holt.mp4'] });
   const database = new Database(path.join(folder, 'rackside.sqlite'));
-  database.exec('ALTER TABLE entry RENAME COLUMN exercise TO exercise_of_mira');
+  database.exec('ALTER TABLE entry RENAME TO entry_of_mira');
   database.close();
   expect((await refusal(backend, 'review.get', { sessionId })).code).toBe('internal');
   await backend.close();
