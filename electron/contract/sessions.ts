@@ -78,9 +78,14 @@ export const sessionRequests = {
       position: v.nullable(v.strictObject({ clipId: id, frame })),
     }),
   }),
-  /** Imports a review file and its clips as a new session; clips are read by a job. */
+  /** The footage that a review file names outside its own folder, to be shown to a person before it is imported. */
+  'reviews.footageOutside': host({ params: v.strictObject({ path: filePath }), result: v.array(v.string()) }),
+  /**
+   * Imports a review file and its clips as a new session; clips are read by a job. Refused where it names footage outside its folder that is
+   * not in `footageOutside`, which a person has seen and allowed.
+   */
   'reviews.import': host({
-    params: v.strictObject({ path: filePath }),
+    params: v.strictObject({ path: filePath, footageOutside: v.optional(v.array(filePath), []) }),
     result: v.strictObject({ sessionId: id, jobId: id }),
   }),
   /** Remembers where the coach was; a view change, never a step of the history. */

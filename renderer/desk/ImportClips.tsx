@@ -4,6 +4,7 @@ import type { WindowParams } from '../../electron/contract/requests.ts';
 import { rackside } from '../bridge/rackside.ts';
 import { statusState } from '../bridge/statusState.ts';
 import { droppedPaths, holdsFiles } from '../importing/droppedPaths.ts';
+import { FootageOutsideDialog } from '../importing/FootageOutsideDialog.tsx';
 import { takeFiles, takeFolder, takeIn } from '../importing/takeIn.ts';
 import { inboxState } from '../state/inboxState.ts';
 import { jobsState } from '../state/jobsState.ts';
@@ -58,9 +59,11 @@ function toInbox(take: () => Promise<void>): void {
 
 /** Imports what another coach handed over, to be read, or a review file. */
 export function ReceiveHandover() {
+  const [outside, setOutside] = useState<readonly string[]>([]);
   const receive = async (from: WindowParams<'handover.receive'>['from']): Promise<void> => {
     const reply = await rackside().askWindow('handover.receive', { from });
     if (!reply.ok) statusState.getState().tell(sayProblem(reply.problem));
+    else if (reply.value.footageOutside.length > 0) setOutside(reply.value.footageOutside);
     else void jobsState.getState().refresh();
   };
   return (
@@ -75,6 +78,7 @@ export function ReceiveHandover() {
           <FolderInput aria-hidden="true" /> {sayDesk('receiveFolder')}
         </button>
       </div>
+      {outside.length > 0 && <FootageOutsideDialog paths={outside} onClose={() => setOutside([])} />}
     </section>
   );
 }

@@ -5,7 +5,12 @@ import { handoverOptionsSchema } from '../../contract/handover.ts';
 /** What a job is to do, as it is stored; read again after a restart. */
 export const taskSchema = v.variant('do', [
   v.strictObject({ do: v.literal('demo'), sessionId: v.string(), earlierId: v.optional(v.string()) }),
-  v.strictObject({ do: v.literal('review'), path: v.string(), sessionId: v.string() }),
+  v.strictObject({
+    do: v.literal('review'),
+    path: v.string(),
+    sessionId: v.string(),
+    footageOutside: v.optional(v.array(v.string()), []),
+  }),
   v.strictObject({
     do: v.literal('clip'),
     path: v.string(),

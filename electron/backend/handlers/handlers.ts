@@ -85,7 +85,7 @@ import {
 import { findNext, tellLeft } from './night.ts';
 import { discardParked, getParked } from './parked.ts';
 import { markRep, moveEdge, removeRep } from './reps.ts';
-import { getReview, importReview, setPosition } from './reviews.ts';
+import { getReview, importReview, listFootageOutside, setPosition } from './reviews.ts';
 import { compareSecondLook, getSecondLook, startSecondLook } from './secondLook.ts';
 import { splitClip, trimClip } from './sections.ts';
 import { addSession, discardSession, rejudgeSession, updateSession } from './sessions.ts';
@@ -147,6 +147,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'inbox.readAgain': readFilesAgain,
   'inbox.picture': findInboxPicture,
   'review.get': getReview,
+  'reviews.footageOutside': listFootageOutside,
   'reviews.import': importReview,
   'position.set': setPosition,
   'cameras.pair': pairCameras,

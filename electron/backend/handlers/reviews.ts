@@ -6,6 +6,7 @@ import type { Review } from '../../../engine/review/review.ts';
 import { step } from '../../../engine/wording/sayJob.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { isHandover, openHandover } from '../handover/receive/openHandover.ts';
+import { assertFootageAllowed, footageOutside } from '../reviews/footageOutside.ts';
 import { readReviewFile } from '../reviews/readReviewFile.ts';
 import { readHistoryState } from '../store/acts.ts';
 import { findClip, mediaOfSession } from '../store/clips.ts';
@@ -61,14 +62,21 @@ export const importReview: Handler<'reviews.import'> = async (context, params) =
     });
     return { sessionId, jobId };
   }
-  await readReviewFile(file, context);
+  await assertFootageAllowed(file, await readReviewFile(file, context), params.footageOutside);
   const jobId = context.jobs.add({
     kind: 'import',
     title: step('importReview', { file: path.basename(file) }),
     sessionId: null,
-    task: { do: 'review', path: file, sessionId },
+    task: { do: 'review', path: file, sessionId, footageOutside: params.footageOutside },
   });
   return { sessionId, jobId };
+};
+
+export const listFootageOutside: Handler<'reviews.footageOutside'> = async (context, params) => {
+  const file = path.resolve(params.path);
+  // A handover that names footage outside it is none.
+  if (await isHandover(file)) return [];
+  return footageOutside(file, await readReviewFile(file, context));
 };
 
 export const setPosition: Handler<'position.set'> = (context, { sessionId, clipId, frame }) => {

@@ -7,6 +7,7 @@ import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
 import { openHandover } from '../handover/receive/openHandover.ts';
+import { assertFootageAllowed } from '../reviews/footageOutside.ts';
 import { readReviewFile } from '../reviews/readReviewFile.ts';
 import { type ClipSource, writeReviewRows } from '../reviews/writeReviewRows.ts';
 import { perform } from '../store/acts.ts';
@@ -26,6 +27,8 @@ export type ReviewImport = {
   readonly speaks: 'file' | 'library';
   /** Somebody else judged it: it is only read here. */
   readonly readOnly?: boolean;
+  /** What it may name outside its folder: what a person allowed, or anything, since it came with the app. */
+  readonly footageOutside: readonly string[] | 'any';
 };
 
 type ImportedClips = {
@@ -50,6 +53,8 @@ export async function importReview(
   const sessions: { readonly asked: ReviewImport; readonly review: Review; readonly imported: ImportedClips }[] = [];
   for (const one of [...before, asked]) {
     const review = await readReviewFile(one.file, context);
+    // Again, since it may have been changed while it waited in line.
+    if (one.footageOutside !== 'any') await assertFootageAllowed(one.file, review, one.footageOutside);
     sessions.push({ asked: one, review, imported: { byClip: new Map(), byContent } });
   }
   const clips = sessions.flatMap((one) =>
@@ -154,7 +159,13 @@ export async function importHandover(
     await mkdir(unpacked);
     tools.report(null, step('unpacking'));
     const file = await received.unpack(unpacked, tools.signal);
-    await importReview(context, job, tools, { file, sessionId, speaks: 'file', readOnly: true });
+    await importReview(context, job, tools, {
+      file,
+      sessionId,
+      speaks: 'file',
+      readOnly: true,
+      footageOutside: [],
+    });
   } finally {
     received.close();
     await rm(unpacked, { recursive: true, force: true });

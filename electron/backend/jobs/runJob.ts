@@ -22,6 +22,7 @@ export async function runJob(context: Context, job: JobRow, tools: TaskTools): P
         file: path.join(folder, 'session.json'),
         sessionId: task.sessionId,
         speaks: 'library',
+        footageOutside: 'any',
       } as const;
       const { earlierId } = task;
       const earlier =
@@ -29,7 +30,12 @@ export async function runJob(context: Context, job: JobRow, tools: TaskTools): P
       return importReview(context, job, tools, session, earlier);
     }
     case 'review':
-      return importReview(context, job, tools, { file: task.path, sessionId: task.sessionId, speaks: 'file' });
+      return importReview(context, job, tools, {
+        file: task.path,
+        sessionId: task.sessionId,
+        speaks: 'file',
+        footageOutside: task.footageOutside,
+      });
     case 'clip':
       return importClip(context, job, tools, task);
     case 'arrive':

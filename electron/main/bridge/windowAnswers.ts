@@ -83,6 +83,7 @@ function withoutExtension(name: string, extension: string): string {
 
 /** Asks where a handover goes or comes from, then has the backend do it. */
 function handoverAnswers(dialogs: SystemDialogs, ask: Backend['ask']): AnswersTo<keyof typeof handoverWindowRequests> {
+  let shown: { readonly path: string; readonly footageOutside: string[] } | null = null;
   return {
     'handover.deliver': async (what) => {
       const folder = await dialogs.whichFolder('handOver');
@@ -104,8 +105,22 @@ function handoverAnswers(dialogs: SystemDialogs, ask: Backend['ask']): AnswersTo
     },
     'handover.receive': async ({ from }) => {
       const path = await (from === 'folder' ? dialogs.whichFolder('receive') : dialogs.whichSessionFile());
-      if (path === null) return { ok: true, value: { jobId: null } };
+      shown = null;
+      if (path === null) return { ok: true, value: { jobId: null, footageOutside: [] } };
+      const outside = await ask('reviews.footageOutside', { path });
+      if (!outside.ok) return outside;
+      if (outside.value.length > 0) {
+        shown = { path, footageOutside: outside.value };
+        return { ok: true, value: { jobId: null, footageOutside: outside.value } };
+      }
       const taken = await ask('reviews.import', { path });
+      return taken.ok ? { ok: true, value: { jobId: taken.value.jobId, footageOutside: [] } } : taken;
+    },
+    'handover.receiveShown': async () => {
+      const allowed = shown;
+      shown = null;
+      if (allowed === null) return { ok: true, value: { jobId: null } };
+      const taken = await ask('reviews.import', allowed);
       return taken.ok ? { ok: true, value: { jobId: taken.value.jobId } } : taken;
     },
   };

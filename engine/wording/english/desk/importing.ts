@@ -8,6 +8,10 @@ export const importing = {
   viewNotStated: 'Not stated: measuring reads it from the clip',
   chooseFiles: 'Choose files',
   noClips: 'No clips chosen yet',
+  outsideTitle: 'Clips outside the review’s folder',
+  outsideWords:
+    'This review file names {count, plural, one {a clip} other {# clips}} outside its own folder. Import only what you know: a copy goes into your library.',
+  outsideImport: '{count, plural, one {Import this clip} other {Import these clips}}',
   chosen: '{count, plural, one {# clip} other {# clips}}: {files}',
 } as const;
 

@@ -9,5 +9,9 @@ export const importing: Readonly<Record<ImportingMessageId, string>> = {
   viewNotStated: 'Keine Angabe: Beim Messen ergibt sie sich aus dem Clip',
   chooseFiles: 'Dateien auswählen',
   noClips: 'Noch keine Clips ausgewählt',
+  outsideTitle: 'Videos außerhalb des Ordners der Bewertung',
+  outsideWords:
+    'Diese Bewertungsdatei nennt {count, plural, one {ein Video} other {# Videos}} außerhalb ihres Ordners. Importiere nur, was du kennst: Eine Kopie kommt in deine Bibliothek.',
+  outsideImport: '{count, plural, one {Dieses Video} other {Diese Videos}} importieren',
   chosen: '{count, plural, one {# Clip} other {# Clips}}: {files}',
 };

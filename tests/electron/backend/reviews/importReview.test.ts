@@ -1,4 +1,4 @@
-import { copyFileSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { gradeSession } from '../../../../engine/grading/gradeSession.ts';
@@ -174,6 +174,70 @@ describe('a review file taken in', () => {
     const { sessions } = await ask(backend, 'desk.sessions', {});
     const trainees = await ask(backend, 'desk.trainees', {});
     expect([trainees.length, sessions.length]).toEqual([1, 2]);
+  });
+});
+
+describe('a review file that names footage outside its folder', () => {
+  const elsewhere = () => {
+    const folder = temporaryFolder();
+    const clip = path.join(folder, 'elsewhere.mp4');
+    copyFileSync(squatFile, clip);
+    return clip;
+  };
+  const named: readonly [string, (file: string, clip: string) => string][] = [
+    ['by its whole path', (_, clip) => clip],
+    ['by going up', (file, clip) => path.relative(path.dirname(file), clip)],
+    [
+      'by a link beside it',
+      (file, clip) => {
+        symlinkSync(clip, path.join(path.dirname(file), 'link.mp4'));
+        return 'link.mp4';
+      },
+    ],
+    [
+      'through a linked folder',
+      (file, clip) => {
+        symlinkSync(path.dirname(clip), path.join(path.dirname(file), 'folder'));
+        return 'folder/elsewhere.mp4';
+      },
+    ],
+  ];
+
+  it.each(named)('%s is refused with the path', async (_, nameOf) => {
+    const folder = temporaryFolder();
+    const backend = await newLibrary(folder);
+    const before = dump(folder);
+    const clip = elsewhere();
+    const file = write('');
+    writeFileSync(file, JSON.stringify(review({ clip: { path: nameOf(file, clip) } })));
+    const { code, sentence } = await refusal(backend, 'reviews.import', { path: file });
+    expect([code, sentence.includes(clip)]).toEqual(['conflict', true]);
+    expect(await refusal(backend, 'reviews.import', { path: file, footageOutside: ['/other.mp4'] })).toMatchObject({
+      code: 'conflict',
+    });
+    expect(await ask(backend, 'jobs.list', {})).toEqual([]);
+    expect(dump(folder)).toBe(before);
+
+    const outside = await ask(backend, 'reviews.footageOutside', { path: file });
+    expect(outside).toEqual([clip]);
+  });
+
+  it('is imported with what was allowed', async () => {
+    const backend = await newLibrary();
+    const clip = elsewhere();
+    const file = write(review({ clip: { path: clip } }));
+    const outside = await ask(backend, 'reviews.footageOutside', { path: file });
+    const { jobId } = await ask(backend, 'reviews.import', { path: file, footageOutside: outside });
+    expect((await jobEnd(backend, jobId)).state).toBe('done');
+  });
+
+  it('is not asked about a link that stays in the folder, or about what is not there', async () => {
+    const backend = await newLibrary();
+    for (const name of ['link.mp4', 'gone.mp4', './squat-side.mp4', '..mp4']) {
+      const file = write(review({ clip: { path: name } }));
+      symlinkSync('squat-side.mp4', path.join(path.dirname(file), 'link.mp4'));
+      expect(await ask(backend, 'reviews.footageOutside', { path: file })).toEqual([]);
+    }
   });
 });
 

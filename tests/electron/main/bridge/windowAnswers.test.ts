@@ -14,7 +14,7 @@ function answers(
   logFile = '/nowhere/window.log',
 ) {
   const whereToSave = vi.fn<SystemDialogs['whereToSave']>(async () => save);
-  const ask = vi.fn(async () => reply);
+  const ask = vi.fn<(name: string, params?: unknown) => Promise<unknown>>(async () => reply);
   const showInFolder = vi.fn();
   const dialogs: SystemDialogs = {
     whereToSave,
@@ -93,9 +93,33 @@ test('shows only places where a handover was written', async () => {
 });
 
 test('takes in what a person chose, by a job', async () => {
-  const { ask, answer } = answers('/home/in.zip', { ok: true, value: { sessionId: 's2', jobId: 'j2' } });
-  expect(await answer('handover.receive', { from: 'file' })).toEqual({ ok: true, value: { jobId: 'j2' } });
-  expect(ask).toHaveBeenCalledWith('reviews.import', { path: '/home/in.zip' });
+  const { ask, answer } = receiving([]);
+  expect(await answer('handover.receive', { from: 'file' })).toEqual({
+    ok: true,
+    value: { jobId: 'j2', footageOutside: [] },
+  });
+  expect(ask).toHaveBeenCalledWith('reviews.import', { path: '/home/in.json' });
+});
+
+/** A person who chose a review file, and a backend that finds footage outside of its folder. */
+function receiving(outside: readonly string[]) {
+  const asked = answers('/home/in.json', { ok: true, value: { sessionId: 's2', jobId: 'j2' } });
+  asked.ask.mockImplementation(async (name) =>
+    name === 'reviews.footageOutside' ? { ok: true, value: outside } : { ok: true, value: { jobId: 'j2' } },
+  );
+  return asked;
+}
+
+test('shows footage outside the folder of a review file first, and imports what was shown, once', async () => {
+  const { ask, answer } = receiving(['/etc/other.mp4']);
+  const imports = () => ask.mock.calls.filter(([name]) => name === 'reviews.import');
+  expect(await answer('handover.receiveShown', {})).toEqual({ ok: true, value: { jobId: null } });
+  const value = { jobId: null, footageOutside: ['/etc/other.mp4'] };
+  expect(await answer('handover.receive', { from: 'file' })).toEqual({ ok: true, value });
+  expect(imports()).toEqual([]);
+  expect(await answer('handover.receiveShown', {})).toEqual({ ok: true, value: { jobId: 'j2' } });
+  expect(await answer('handover.receiveShown', {})).toEqual({ ok: true, value: { jobId: null } });
+  expect(imports()).toEqual([['reviews.import', { path: '/home/in.json', footageOutside: ['/etc/other.mp4'] }]]);
 });
 
 test('puts the window’s log under the problem report that the backend wrote', async () => {
