@@ -59,6 +59,8 @@ export function openBackend(settings: BackendSettings): Backend {
     log = openLog(opened.folder.log);
     logSlowQueries(opened, log);
     log.info('opened', { version: appVersion(settings.appFolder) });
+    const { closedToOthers } = opened;
+    if (closedToOthers > 0) log.info('closed to other users of the machine', { files: closedToOthers });
     keepSummaries(opened, judging);
     forgetDamagedSummaries(opened.writing);
   };
@@ -98,9 +100,10 @@ export function openBackend(settings: BackendSettings): Backend {
       keepInOrder(created);
       return created;
     },
-    mediaTools: () => {
+    mediaTools: async () => {
       tools ??= findMediaTools();
-      return tools;
+      const { folder } = library();
+      return { ...(await tools), temporary: folder.temporary };
     },
     ...judging,
     jobs,

@@ -3,6 +3,7 @@ import { createReadStream } from 'node:fs';
 import { open } from 'node:fs/promises';
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
+import { fileForOwner } from './ownerAlone.ts';
 
 const chunkBytes = 1 << 20;
 
@@ -10,7 +11,7 @@ const chunkBytes = 1 << 20;
 export type Copied = { readonly sha256: string; readonly sizeBytes: number };
 
 /**
- * Copies a file and hashes what was copied in the same pass, flushed to the disk at the end; reports bytes done.
+ * Copies a file for its owner alone and hashes what was copied in the same pass, flushed to the disk at the end; reports bytes done.
  *
  * Throws `not-found` when the source can't be read and `cancelled` when the signal says so; what is at `target`
  * then is the caller's to remove.
@@ -25,7 +26,7 @@ export async function copyHashing(
     throw new ProblemError('not-found', 'fileUnreadable', { file: name }, { cause });
   });
   try {
-    const to = await open(target, 'w');
+    const to = await open(target, 'w', fileForOwner);
     try {
       const hash = createHash('sha256');
       const chunk = new Uint8Array(chunkBytes);

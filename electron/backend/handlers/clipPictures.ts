@@ -4,6 +4,7 @@ import path from 'node:path';
 import { lookKey } from '../../../engine/framing/lookKey.ts';
 import { ticksToUs } from '../../../engine/time/moment.ts';
 import type { Context } from '../context/context.ts';
+import { closeToOthers, folderForOwner } from '../files/ownerAlone.ts';
 import { filmstripHeightPx, makeFilmstrip, makePoster, picturesIn } from '../media/write/pictures.ts';
 import type { ClipRow } from '../store/clips.ts';
 import { framedPicturesOf, type LibraryFolder } from '../store/folder.ts';
@@ -52,7 +53,7 @@ async function make(context: Context, folder: LibraryFolder, { clip, footage, wh
   const tools = await context.mediaTools();
   const source = path.join(folder.clips, footage.file ?? '');
   const own = path.dirname(file);
-  await mkdir(own, { recursive: true });
+  await mkdir(own, { recursive: true, mode: folderForOwner });
   const as = { shown: uprightOf(footage, clip), look: framingOf(clip) };
   const { fromUs, durationUs } = timeShown(clip, footage);
   if (what === 'poster') {
@@ -61,6 +62,7 @@ async function make(context: Context, folder: LibraryFolder, { clip, footage, wh
     const pictures = picturesIn(durationUs);
     await makeFilmstrip(tools, source, file, { as, pictures, heightPx: filmstripHeightPx, fromUs, durationUs });
   }
+  closeToOthers(file);
   // How it was framed before is not looked at again.
   const before = (await readdir(own)).filter((name) => name.startsWith(`${what}-`) && name.endsWith('.jpg'));
   for (const name of before) if (name !== path.basename(file)) await rm(path.join(own, name), { force: true });

@@ -9,7 +9,8 @@ import type { Context } from '../context/context.ts';
 import { editionOfSession } from '../documents/editionOfSession.ts';
 import { assertNamesClear } from '../documents/nameDoubts.ts';
 import { hashFile } from '../files/hashing.ts';
-import { partSuffix, settleFile } from '../files/writeWhole.ts';
+import { settleForOwner } from '../files/ownerAlone.ts';
+import { partSuffix } from '../files/writeWhole.ts';
 import { joinVoice } from '../media/write/voice.ts';
 import { addPiece, readPieces } from '../narration/recordedPieces.ts';
 import { type ClipHome, findClip } from '../store/clips.ts';
@@ -91,7 +92,7 @@ export const keepRecorded: Handler<'narrations.keep'> = async (context, { narrat
     const sha256 = await hashFile(part);
     const { size } = await stat(part);
     const file = `${sha256}.webm`;
-    await settleFile(part, path.join(folder.sounds, file));
+    await settleForOwner(part, path.join(folder.sounds, file));
     inTransaction(writing, () => {
       assertWritable(writing, clip.session_id);
       keepNarration(writing, narrationId, { file, sha256, sizeBytes: size, track: pieces.track });

@@ -8,7 +8,8 @@ import { type JobStep, step } from '../../../engine/wording/sayJob.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { copyHashing } from '../files/hashing.ts';
 import { clipExtension } from '../files/mediaType.ts';
-import { partSuffix, settleFile } from '../files/writeWhole.ts';
+import { settleForOwner } from '../files/ownerAlone.ts';
+import { partSuffix } from '../files/writeWhole.ts';
 import { type ClipProbe, probeClip } from '../media/probe/probeClip.ts';
 import type { RecordedAt } from '../media/probe/recordedAt.ts';
 import type { MediaTools } from '../media/tools/mediaTools.ts';
@@ -70,7 +71,7 @@ export async function importFootage(
       [pictures.poster, path.join(library.folder.pictures, footage.poster_file ?? '')],
       [pictures.filmstrip, path.join(library.folder.pictures, footage.filmstrip_file ?? '')],
     ] as const;
-    for (const [part, target] of moves) await settleFile(part, target);
+    for (const [part, target] of moves) await settleForOwner(part, target);
     work.report(1, null);
     return {
       footage,
@@ -96,7 +97,7 @@ async function shareKnown(
 ): Promise<ImportedFootage> {
   const file = path.join(library.folder.clips, footage.file ?? '');
   const whole = existsSync(file) && (await stat(file)).size === footage.size_bytes;
-  if (!whole) await settleFile(part, file);
+  if (!whole) await settleForOwner(part, file);
   return { footage, table, recordedAt, record: () => undefined, discard: async () => undefined };
 }
 

@@ -7,7 +7,8 @@ import { ProblemError } from '../../contract/reply.ts';
 import { tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
-import { partSuffix, settleFile } from '../files/writeWhole.ts';
+import { settleForOwner } from '../files/ownerAlone.ts';
+import { partSuffix } from '../files/writeWhole.ts';
 import { makeProxy } from '../media/write/proxy.ts';
 import { inTransaction } from '../store/connection.ts';
 import { type FootageRow, findFootage, sessionsOfFootage, setProxyFile } from '../store/footage.ts';
@@ -53,7 +54,7 @@ export async function makeFootageProxy(
     const onProgress = (share: number) => report(share, step('makingCopy'));
     const source = path.join(library.folder.clips, footage.file);
     const playback = await makeProxy(await context.mediaTools(), source, part, { table, onProgress, signal });
-    await settleFile(part, path.join(library.folder.clips, name));
+    await settleForOwner(part, path.join(library.folder.clips, name));
     inTransaction(library.writing, () => {
       setProxyFile(library.writing, footageId, name);
       writeFrameTable(library.writing, footageId, 'proxy', playback);

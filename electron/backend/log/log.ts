@@ -1,4 +1,5 @@
 import logging from 'electron-log/node';
+import { fileForOwner } from '../files/ownerAlone.ts';
 
 /** What a line of the log may tell besides its words: names that the program itself gives, and numbers. */
 export type LogFacts = Readonly<Record<string, string | number>>;
@@ -20,6 +21,7 @@ export function openLog(file: string): Log {
   Object.assign(logger.transports.file, {
     resolvePathFn: () => file,
     maxSize: mostBytes,
+    writeOptions: { flag: 'a', mode: fileForOwner, encoding: 'utf8' },
     format: '{iso} {level} {text}',
   });
   const line = (what: string, facts: LogFacts | undefined): string =>

@@ -7,6 +7,7 @@ import {
   type TrackPiece,
   trackPieceSchema,
 } from '../../../engine/narration/narration.ts';
+import { fileForOwner, folderForOwner } from '../files/ownerAlone.ts';
 import type { RecordedPart } from '../media/write/voice.ts';
 
 /** One piece of a narration, as it comes while somebody speaks. */
@@ -29,14 +30,14 @@ const soundFile = (part: number): string => `${part}.webm`;
 
 /** Adds a piece to a folder; both its files are on disk afterwards. */
 export async function addPiece(folder: string, { part, partLastsUs, sound, shown }: RecordedPiece): Promise<void> {
-  await mkdir(folder, { recursive: true });
+  await mkdir(folder, { recursive: true, mode: folderForOwner });
   if (sound.length > 0) await append(path.join(folder, soundFile(part)), sound);
   const line: Line = { part, partLastsUs, shown };
   await append(path.join(folder, shownFile), new TextEncoder().encode(`${JSON.stringify(line)}\n`));
 }
 
 async function append(file: string, bytes: Uint8Array): Promise<void> {
-  const handle = await open(file, 'a');
+  const handle = await open(file, 'a', fileForOwner);
   try {
     await handle.writeFile(bytes);
     await handle.sync();

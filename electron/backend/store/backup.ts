@@ -1,5 +1,6 @@
 import { closeSync, fsyncSync, openSync, renameSync, rmSync } from 'node:fs';
 import path from 'node:path';
+import { closeToOthers } from '../files/ownerAlone.ts';
 import { partSuffix } from '../files/writeWhole.ts';
 import { closeReading, openReading, run, type Writing } from './connection.ts';
 import type { LibraryFolder } from './folder.ts';
@@ -16,6 +17,7 @@ export function backUp(connection: Writing, folder: LibraryFolder, label: string
   try {
     run(connection, 'VACUUM INTO ?', part);
     assertSound(part);
+    closeToOthers(part);
     flushFile(part);
     renameSync(part, target);
   } catch (error) {

@@ -1,7 +1,8 @@
-import { readdirSync, realpathSync, rmSync } from 'node:fs';
+import { closeSync, openSync, readdirSync, realpathSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
 import { makeFolder } from '../files/makeFolder.ts';
+import { closeToOthers, fileForOwner } from '../files/ownerAlone.ts';
 import { partSuffix } from '../files/writeWhole.ts';
 
 /** Where things lie inside a library's folder. */
@@ -16,6 +17,8 @@ export type LibraryFolder = {
   readonly backups: string;
   /** What was handed over, without its clips: a zip each. */
   readonly handovers: string;
+  /** What is only needed while something is made; emptied whenever the library is opened. */
+  readonly temporary: string;
   /** What the app noted of itself, and the file before it. */
   readonly log: string;
   readonly oldLog: string;
@@ -33,6 +36,7 @@ export function libraryFolder(root: string): LibraryFolder {
     sounds: path.join(whole, 'sounds'),
     backups: path.join(whole, 'backups'),
     handovers: path.join(whole, 'handovers'),
+    temporary: path.join(whole, 'temporary'),
     log: path.join(whole, 'rackside.log'),
     oldLog: path.join(whole, 'rackside.old.log'),
   };
@@ -43,13 +47,32 @@ export const framedPicturesName = (clipId: string): string => `framed-${clipId}`
 export const framedPicturesOf = ({ pictures }: LibraryFolder, clipId: string): string =>
   path.join(pictures, framedPicturesName(clipId));
 
-const foldersOf = ({ clips, pictures, sounds, backups, handovers }: LibraryFolder) => [
-  ...[clips, pictures, sounds, backups, handovers],
+const foldersOf = ({ clips, pictures, sounds, backups, handovers, temporary }: LibraryFolder) => [
+  ...[clips, pictures, sounds, backups, handovers, temporary],
 ];
 
 /** Makes the folders that are not there yet. */
 export function makeFolders(folder: LibraryFolder): void {
   for (const each of foldersOf(folder)) makeFolder(each);
+}
+
+/**
+ * Closes the library's folder, and what the library keeps in it, to other users of the machine; gives how many files and folders were open to
+ * them. Never opens anything, and leaves alone what else lies in the folder.
+ */
+export function closeFolder(folder: LibraryFolder): number {
+  const { root, database, lock, log, oldLog } = folder;
+  const beside = [database, `${database}-wal`, `${database}-shm`, lock, log, oldLog];
+  const inside = foldersOf(folder).flatMap((each) => [each, ...allIn(each)]);
+  return [realPath(root), ...beside, ...inside].filter(closeToOthers).length;
+}
+
+const allIn = (folder: string): string[] =>
+  readdirSync(folder, { recursive: true, withFileTypes: true }).map((each) => path.join(each.parentPath, each.name));
+
+/** Makes an empty file that only its owner may read, unless it is there: what SQLite writes beside it gets the same rights. */
+export function beginForOwner(file: string): void {
+  closeSync(openSync(file, 'a', fileForOwner));
 }
 
 /** What media work is called until it is whole: ffmpeg chooses the format by the ending, so the mark stands in front. */
@@ -60,7 +83,7 @@ export function sweepParts(folder: LibraryFolder): void {
   for (const each of foldersOf(folder)) {
     for (const name of readdirSync(each)) {
       const left = name.endsWith(partSuffix) || name.startsWith(unfinishedPrefix);
-      if (left) rmSync(path.join(each, name), { recursive: true, force: true });
+      if (left || each === folder.temporary) rmSync(path.join(each, name), { recursive: true, force: true });
     }
   }
 }

@@ -18,7 +18,7 @@ import {
   setNumberPragma,
   type Writing,
 } from './connection.ts';
-import { type LibraryFolder, libraryFolder, makeFolders, sweepParts } from './folder.ts';
+import { beginForOwner, closeFolder, type LibraryFolder, libraryFolder, makeFolders, sweepParts } from './folder.ts';
 import { applicationId, inspectLibrary } from './inspect.ts';
 import { migrate, readMigrations } from './migrations.ts';
 import { followRows } from './rowDigests.ts';
@@ -28,6 +28,8 @@ export type Library = {
   readonly folder: LibraryFolder;
   readonly reading: Reading;
   readonly writing: Writing;
+  /** How many files and folders of it were open to other users of the machine until it was opened. */
+  readonly closedToOthers: number;
   /** Leaves one sound file behind; nothing may use the library afterwards. */
   readonly close: () => void;
 };
@@ -52,7 +54,7 @@ export function openLibrary(root: string, appFolder: string): Library | null {
     }
     makeFolders(folder);
     sweepParts(folder);
-    return connect(folder, lock, (writing) => {
+    return connect({ folder, lock, closedToOthers: closeFolder(folder) }, (writing) => {
       migrate(writing, migrations, () => backUp(writing, folder, 'before-migration'));
       followRows(writing);
     });
@@ -66,6 +68,7 @@ export function createLibrary(root: string, appFolder: string, facts: LibraryFac
   try {
     makeFolder(folder.root);
     makeFolders(folder);
+    closeFolder(folder);
   } catch (error) {
     throw onDisk(folder, error);
   }
@@ -73,7 +76,8 @@ export function createLibrary(root: string, appFolder: string, facts: LibraryFac
     if (inspectLibrary(folder, migrations.length).kind !== 'none') {
       throw new ProblemError('conflict', 'libraryThere', { folder: folder.root });
     }
-    return connect(folder, lock, (writing) => {
+    beginForOwner(folder.database);
+    return connect({ folder, lock, closedToOthers: 0 }, (writing) => {
       // One transaction around all of it (each step inside becomes a savepoint): a whole library or nothing.
       inTransaction(writing, () => {
         setNumberPragma(writing, 'application_id', applicationId);
@@ -97,7 +101,9 @@ export function renameOwner(writing: Writing, name: string): void {
   run(writing, 'UPDATE library SET coach = ?', name);
 }
 
-function connect(folder: LibraryFolder, lock: LibraryLock, prepare: (writing: Writing) => void): Library {
+type Held = Pick<Library, 'folder' | 'closedToOthers'> & { readonly lock: LibraryLock };
+
+function connect({ folder, lock, closedToOthers }: Held, prepare: (writing: Writing) => void): Library {
   const writing = openWriting(folder.database);
   try {
     prepare(writing);
@@ -107,7 +113,7 @@ function connect(folder: LibraryFolder, lock: LibraryLock, prepare: (writing: Wr
       closeWriting(writing);
       lock.release();
     };
-    return { folder, reading, writing, close };
+    return { folder, reading, writing, closedToOthers, close };
   } catch (error) {
     abandon(writing);
     throw error;
@@ -162,6 +168,7 @@ export type LibraryLock = { readonly release: () => void };
  * Throws `library-busy` when another process, or another backend of this one, has it.
  */
 export function lockLibrary(folder: LibraryFolder): LibraryLock {
+  beginForOwner(folder.lock);
   const holder = new Database(folder.lock, { timeout: 0 });
   try {
     // Keeps the transaction's journal out of the folder.

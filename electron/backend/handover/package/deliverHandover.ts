@@ -1,9 +1,10 @@
 import { existsSync } from 'node:fs';
-import { mkdir, rename, rm, stat } from 'node:fs/promises';
+import { chmod, mkdir, rename, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { ProblemError } from '../../../contract/reply.ts';
 import { flushFile, flushFolder, flushTree } from '../../files/flush.ts';
 import { makeFolder, removeEmptyFolders } from '../../files/makeFolder.ts';
+import { folderForOwner } from '../../files/ownerAlone.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverWork } from '../source/handoverSource.ts';
 import { fileSlug } from './fileNames.ts';
@@ -45,11 +46,13 @@ export async function deliverHandover(
   try {
     made = makeFolder(folder);
     await remove();
-    await mkdir(unfinished);
+    await mkdir(unfinished, { mode: folderForOwner });
     const manifest = await writeHandover(tools, unfinished, order, work);
     const names = [...manifest.files.map(({ name }) => name), manifestName];
     const { zip } = order.options;
     if (zip) await zipFiles(unfinished, names, unfinishedZip, { at: order.handedAt, signal: work.signal });
+    // Whole, it is as open as the folder that it was wanted in.
+    if (!zip) await chmod(unfinished, (await stat(folder)).mode & 0o777).catch(() => undefined);
     if (zip) await flushFile(unfinishedZip);
     else await flushTree(unfinished);
     const target = freePath(folder, nameOf(order), zip ? '.zip' : '');

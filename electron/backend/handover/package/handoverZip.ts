@@ -5,7 +5,8 @@ import { pipeline } from 'node:stream/promises';
 import yazl from 'yazl';
 import { ProblemError } from '../../../contract/reply.ts';
 import { hashFile } from '../../files/hashing.ts';
-import { partSuffix, settleFile } from '../../files/writeWhole.ts';
+import { settleForOwner } from '../../files/ownerAlone.ts';
+import { partSuffix } from '../../files/writeWhole.ts';
 import type { LibraryFolder } from '../../store/folder.ts';
 import type { HandoverRow } from '../../store/handovers.ts';
 import { isFootage, type Manifest, manifestName } from './manifest.ts';
@@ -53,7 +54,7 @@ export async function keepFiles(
   await rm(part, { force: true });
   await zipFiles(written, names, part, { at: manifest.handedAt });
   const sha256 = await hashFile(part);
-  await settleFile(part, target);
+  await settleForOwner(part, target);
   return { file, sha256 };
 }
 

@@ -1,5 +1,4 @@
 import { mkdtemp, rm } from 'node:fs/promises';
-import os from 'node:os';
 import path from 'node:path';
 import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
 import type { Undelivered } from '../../../contract/handover.ts';
@@ -37,7 +36,7 @@ export async function seenInClips(
   { stills }: Pick<WantedFiles, 'stills'>,
   work: HandoverWork,
 ): Promise<SeenInClips> {
-  const folder = await mkdtemp(path.join(os.tmpdir(), 'rackside-stills-'));
+  const folder = await mkdtemp(path.join(tools.temporary, 'rackside-stills-'));
   try {
     const clips = await writeClips(tools, folder, { source, wanted: { ...nothing, stills } }, work);
     return {

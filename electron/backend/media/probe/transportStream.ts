@@ -1,5 +1,4 @@
 import { mkdtemp, open, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { MediaTools } from '../tools/mediaTools.ts';
 import { cancelledWork } from '../tools/refuse.ts';
@@ -76,7 +75,7 @@ async function readFirstSecond(
   copying: readonly string[],
   signal: AbortSignal | undefined,
 ): Promise<ProbedHeader | null> {
-  const folder = await mkdtemp(path.join(tmpdir(), 'rackside-'));
+  const folder = await mkdtemp(path.join(tools.temporary, 'rackside-'));
   try {
     const copy = path.join(folder, 'second.mkv');
     await runTool(tools.ffmpeg.path, [...copying, '-f', 'matroska', fileAddress(copy)], limits(signal));

@@ -1,6 +1,7 @@
 import { constants } from 'node:fs';
 import { access, chmod, stat } from 'node:fs/promises';
 import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { TimeBase } from '../../../../engine/time/frameTable.ts';
 import { ProblemError } from '../../../contract/reply.ts';
@@ -16,9 +17,14 @@ export type MediaTool = {
   readonly origin: 'environment' | 'path' | 'bundled';
 };
 
-export type MediaTools = { readonly ffmpeg: MediaTool; readonly ffprobe: MediaTool };
+export type MediaTools = {
+  readonly ffmpeg: MediaTool;
+  readonly ffprobe: MediaTool;
+  /** The folder for what is only needed while something is made: the library's own, where one is open. */
+  readonly temporary: string;
+};
 
-type ToolName = keyof MediaTools;
+type ToolName = 'ffmpeg' | 'ffprobe';
 
 const variable: Record<ToolName, string> = { ffmpeg: 'FFMPEG_PATH', ffprobe: 'FFPROBE_PATH' };
 
@@ -28,7 +34,7 @@ const variable: Record<ToolName, string> = { ffmpeg: 'FFMPEG_PATH', ffprobe: 'FF
  */
 export async function findMediaTools(): Promise<MediaTools> {
   const [ffmpeg, ffprobe] = await Promise.all([findTool('ffmpeg'), findTool('ffprobe')]);
-  return { ffmpeg, ffprobe };
+  return { ffmpeg, ffprobe, temporary: tmpdir() };
 }
 
 /** Which programs are used, for a message: "ffmpeg 5.1.6 (found on PATH), ffprobe N-66595 (bundled)". */

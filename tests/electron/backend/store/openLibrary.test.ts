@@ -46,6 +46,7 @@ describe('opening a library', () => {
       'rackside.log',
       'rackside.sqlite',
       'sounds',
+      'temporary',
     ]);
     const backend = backendOn(folder);
     expect(await ask(backend, 'library.state', {})).toEqual({

@@ -1,6 +1,5 @@
 import { randomUUID } from 'node:crypto';
 import { rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { readPictureColours } from '../../../media/probe/pictureColours.ts';
 import { makeSoundtrack } from '../../../media/read/soundtrack.ts';
@@ -64,7 +63,7 @@ export async function renderAnnotatedClip(
     card: card && paintCard(overlay.painter, card),
   });
   const soundtrack =
-    options.sound === 'kept' && clip.hasSound ? path.join(tmpdir(), `rackside-sound-${randomUUID()}`) : null;
+    options.sound === 'kept' && clip.hasSound ? path.join(tools.temporary, `rackside-sound-${randomUUID()}`) : null;
   try {
     if (soundtrack !== null) {
       const pieces = soundPieces(timeline);

@@ -1,6 +1,5 @@
 import { randomUUID } from 'node:crypto';
 import { rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { tableOf } from '../../../../../engine/framing/section.ts';
 import { frameEndUs, frameStartUs } from '../../../../../engine/time/frames.ts';
@@ -59,7 +58,8 @@ export async function renderFrameCopy(
     }
   }
 
-  const soundtrack = sound === 'kept' && clip.hasSound ? path.join(tmpdir(), `rackside-sound-${randomUUID()}`) : null;
+  const soundtrack =
+    sound === 'kept' && clip.hasSound ? path.join(tools.temporary, `rackside-sound-${randomUUID()}`) : null;
   try {
     if (soundtrack !== null) {
       const fromUs = frameStartUs(own, 0);

@@ -1,6 +1,5 @@
 import { randomUUID } from 'node:crypto';
 import { rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { seenPoint } from '../../../../../engine/framing/picturePlaces.ts';
 import { type CaptionedFlag, captionCues } from '../../../../../engine/narration/captions.ts';
@@ -115,7 +114,7 @@ export async function renderNarratedFilm(
     }
   }
 
-  const soundtrack = path.join(tmpdir(), `rackside-voice-${randomUUID()}`);
+  const soundtrack = path.join(tools.temporary, `rackside-voice-${randomUUID()}`);
   try {
     await makeVoiceTrack(tools, { file: soundFile, lastsUs: track.lastsUs }, soundtrack, signal);
     await encodeVideo(tools, output, {
