@@ -18,10 +18,12 @@ export function backUp(connection: Writing, folder: LibraryFolder, label: string
     run(connection, 'VACUUM INTO ?', part);
     assertSound(part);
     closeToOthers(part);
-    flushFile(part);
+    flush(part, 'r+');
     renameSync(part, target);
+    // Windows can't open folders; it has no need to.
+    if (process.platform !== 'win32') flush(folder.backups, 'r');
   } catch (error) {
-    rmSync(part, { force: true });
+    for (const left of [part, `${part}-journal`]) rmSync(left, { force: true });
     throw error;
   }
   return target;
@@ -37,8 +39,8 @@ function assertSound(file: string): void {
   }
 }
 
-function flushFile(file: string): void {
-  const handle = openSync(file, 'r+');
+function flush(place: string, flags: 'r' | 'r+'): void {
+  const handle = openSync(place, flags);
   try {
     fsyncSync(handle);
   } finally {

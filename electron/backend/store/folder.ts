@@ -78,11 +78,14 @@ export function beginForOwner(file: string): void {
 /** What media work is called until it is whole: ffmpeg chooses the format by the ending, so the mark stands in front. */
 const unfinishedPrefix = '.unfinished-';
 
+/** A part, or what SQLite keeps beside one while it writes it. */
+const unfinishedSuffix = new RegExp(`\\${partSuffix}(-journal|-wal|-shm)?$`);
+
 /** Removes what a killed process left half written; only the holder of the library's lock may call it. */
 export function sweepParts(folder: LibraryFolder): void {
   for (const each of foldersOf(folder)) {
     for (const name of readdirSync(each)) {
-      const left = name.endsWith(partSuffix) || name.startsWith(unfinishedPrefix);
+      const left = unfinishedSuffix.test(name) || name.startsWith(unfinishedPrefix);
       if (left || each === folder.temporary) rmSync(path.join(each, name), { recursive: true, force: true });
     }
   }

@@ -13,7 +13,7 @@ afterEach(() => rmSync(home, { recursive: true, force: true }));
 it('what a killed process left half written goes, and nothing else', () => {
   const folder = libraryFolder(home);
   makeFolders(folder);
-  const names = ['clip.mp4', '3f2a.part', '.unfinished-3f2a.mp4'];
+  const names = ['clip.mp4', '3f2a.part', '.unfinished-3f2a.mp4', 'copy.sqlite.part', 'copy.sqlite.part-journal'];
   for (const name of names) writeFileSync(path.join(folder.clips, name), 'x');
   sweepParts(folder);
   expect(readdirSync(folder.clips)).toEqual(['clip.mp4']);

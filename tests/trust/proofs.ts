@@ -1,0 +1,7 @@
+import { damagedDatabases } from './damagedDatabases.ts';
+import type { Proof } from './harness/proof.ts';
+import { kills } from './kills.ts';
+import { powerLoss } from './powerLoss.ts';
+
+/** Every proof, in the order of the table; the longest first, so that it ends with the others. */
+export const proofs: readonly Proof[] = [kills, powerLoss, damagedDatabases];
