@@ -1,6 +1,7 @@
 import { defineConfig } from 'vitest/config';
+import { memoryEnvironment } from './tests/memoryFolder.ts';
 
-const test = { testTimeout: 300_000, hookTimeout: 300_000 };
+const test = { testTimeout: 300_000, hookTimeout: 300_000, env: { ...memoryEnvironment() } };
 
 export default defineConfig({
   test: {

@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { buildChanged } from '../../electron/launch/buildChanged.ts';
 import { findRuntime } from '../../electron/launch/runtime.ts';
+import { memoryEnvironment } from '../memoryFolder.ts';
 import { type Bench, createBench } from './harness/bench.ts';
 import { type Display, openDisplay } from './harness/display.ts';
 import { endNow, isAlive, processTree } from './harness/processes.ts';
@@ -20,6 +21,7 @@ async function run(): Promise<number> {
     );
     return 2;
   }
+  Object.assign(process.env, memoryEnvironment());
   await buildChanged();
   const { executable } = await findRuntime();
   const lanes = await Promise.all(

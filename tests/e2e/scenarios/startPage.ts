@@ -12,7 +12,7 @@ import { checkLayers } from './startPage/checkLayers.ts';
 import { checkLooks, checkPreferences } from './startPage/checkLooks.ts';
 import { checkNotes } from './startPage/checkNotes.ts';
 import { checkPhone } from './startPage/checkPhone.ts';
-import { handOverCounted } from './startPage/countedHandover.ts';
+import { film, handOverCounted, phone, variable } from './startPage/countedHandover.ts';
 import { type HandedOver, pressWithNotes, squatAsFilmed } from './startPage/handedOver.ts';
 
 /** The usual pause at each remark of a clip with notes in its picture, in seconds. */
@@ -27,8 +27,8 @@ export const startPage: Scenario = {
       pressWithNotes(bench.newFolder('usual')),
     ]);
     const counted = await Promise.all([
-      handOverCounted(bench.newFolder('counted'), ['--no-loops']),
-      handOverCounted(bench.newFolder('counted-annotated'), ['--no-loops', '--no-originals']),
+      handOverCounted(bench.newFolder('counted'), [film, variable], ['--no-loops', '--originals', '--no-clips']),
+      handOverCounted(bench.newFolder('counted-annotated'), [phone, variable], ['--no-loops', '--no-originals']),
     ]);
 
     await report.check('the clips of both handovers hold the remarks at the times of their sheets', async () => {

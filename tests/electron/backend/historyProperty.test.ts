@@ -30,7 +30,7 @@ it('gives every earlier state back by undo, and every later one by redo, whateve
       }
       await backend.close();
     }),
-    { numRuns: 50 },
+    { numRuns: 25 },
   );
 });
 

@@ -10,6 +10,9 @@ import { openWebDriver, type WebDriverSession } from './webdriver.ts';
 
 const executable = '/usr/bin/WebKitWebDriver';
 
+/** Without the desktop's services: where they are installed they would hang a folder of theirs into this one. */
+const byItself = { DBUS_SESSION_BUS_ADDRESS: 'disabled:', GTK_USE_PORTAL: '0' };
+
 /** Starts Debian's WebKit in a window on a folder of its own. Throws when there is none. */
 export async function openWebKit(folder: string, environment: NodeJS.ProcessEnv): Promise<PageInBrowser> {
   await access(executable).catch(() => {
@@ -19,7 +22,7 @@ export async function openWebKit(folder: string, environment: NodeJS.ProcessEnv)
   const port = await freePort();
   const home = { HOME: folder, XDG_RUNTIME_DIR: folder, XDG_CACHE_HOME: folder, XDG_DATA_HOME: folder };
   const child = spawn(executable, [`--port=${port}`], {
-    env: { ...process.env, ...environment, ...home, WEBKIT_DISABLE_COMPOSITING_MODE: '1' },
+    env: { ...process.env, ...environment, ...home, ...byItself, WEBKIT_DISABLE_COMPOSITING_MODE: '1' },
     stdio: 'ignore',
   });
   const address = `http://127.0.0.1:${port}`;

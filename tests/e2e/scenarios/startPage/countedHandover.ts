@@ -7,19 +7,20 @@ import { type CountedClip, makeCountedClip, numberOf } from '../../harness/count
 /** A handover of clips whose frames carry their numbers. */
 export type CountedHandover = { readonly address: string; readonly clips: readonly CountedClip[] };
 
-/** The first, neighbours, and one of the last. */
-export const flaggedFrames = [0, 7, 8, 51] as const;
+/** The first, one soon after, and one of the last. */
+export const flaggedFrames = [0, 8, 51] as const;
 
 const frames = 60;
-const clips: readonly CountedClip[] = [
-  { name: '23.976', rate: '24000/1001', frames, leaveOut: 0, turned: 'no' },
-  { name: '29.97', rate: '30000/1001', frames, leaveOut: 0, turned: 'no' },
-  { name: '59.94', rate: '60000/1001', frames, leaveOut: 0, turned: 'no' },
-  { name: 'variable', rate: '30', frames, leaveOut: 3, turned: 'no' },
-];
+export const film: CountedClip = { name: '23.976', rate: '24000/1001', frames, leaveOut: 0, turned: 'no' };
+export const phone: CountedClip = { name: '29.97', rate: '30000/1001', frames, leaveOut: 0, turned: 'no' };
+export const variable: CountedClip = { name: 'variable', rate: '30', frames, leaveOut: 3, turned: 'no' };
 
 /** Hands over clips whose frame times are no round numbers, with notes on known frames. */
-export async function handOverCounted(folder: string, options: readonly string[]): Promise<CountedHandover> {
+export async function handOverCounted(
+  folder: string,
+  clips: readonly CountedClip[],
+  options: readonly string[],
+): Promise<CountedHandover> {
   await mkdir(folder, { recursive: true });
   for (const clip of clips) await makeCountedClip(clip, path.join(folder, `${clip.name}.mp4`));
   const file = path.join(folder, 'review.json');
