@@ -9,6 +9,7 @@ import { filmstripHeightPx, makeFilmstrip, makePoster, picturesIn } from '../med
 import type { ClipRow } from '../store/clips.ts';
 import { framedPicturesOf, type LibraryFolder } from '../store/folder.ts';
 import type { FootageRow } from '../store/footage.ts';
+import { isChangedOnDisk } from '../store/footageFiles.ts';
 import { framingOf, sectionOf, uprightOf } from '../store/framing.ts';
 
 export type PictureKind = 'poster' | 'filmstrip';
@@ -30,6 +31,7 @@ export async function pictureOfClip(
   if (look === '' || footage.file === null) return plainFile;
   const file = path.join(framedPicturesOf(folder, clip.id), `${what}-${look}.jpg`);
   if (existsSync(file)) return file;
+  if (await isChangedOnDisk(context.library(), footage, 'original', 'trustLength')) return plainFile;
   const making = underWay.get(file) ?? make(context, folder, { clip, footage, what, file });
   underWay.set(file, making);
   try {

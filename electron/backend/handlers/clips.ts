@@ -9,6 +9,7 @@ import type { Changes } from '../store/changes.ts';
 import { type ClipRow, findClip, findClipAnywhere, listClipsAlike } from '../store/clips.ts';
 import { findEntry, nextEntryOrdinal, planColumns } from '../store/entries.ts';
 import { type FootageRow, footageOfClip } from '../store/footage.ts';
+import { isChangedOnDisk } from '../store/footageFiles.ts';
 import { readFrameTable } from '../store/frameTables.ts';
 import { keptNarration } from '../store/narrations.ts';
 import { findSession } from '../store/sessions.ts';
@@ -122,6 +123,10 @@ async function fileFor(
   }: { readonly clip: ClipRow; readonly footage: FootageRow; readonly what: 'clip' | 'poster' | 'filmstrip' },
 ): Promise<string | null> {
   if (what !== 'clip') return pictureOfClip(context, { clip, footage, what });
-  const name = footage.plays === 'proxy' ? footage.proxy_file : footage.file;
+  const copy = footage.plays === 'proxy' ? 'playable' : 'original';
+  if (await isChangedOnDisk(context.library(), footage, copy, 'trustLength')) {
+    throw new ProblemError('bad-media', 'clipFileChanged', { clip: clip.name });
+  }
+  const name = copy === 'playable' ? footage.proxy_file : footage.file;
   return name && path.join(context.library().folder.clips, name);
 }

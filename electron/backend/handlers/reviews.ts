@@ -5,6 +5,7 @@ import { translated } from '../../../engine/exercises/catalogue.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { step } from '../../../engine/wording/sayJob.ts';
 import { ProblemError } from '../../contract/reply.ts';
+import { noticeChangedFiles } from '../context/changedFiles.ts';
 import { isHandover, openHandover } from '../handover/receive/openHandover.ts';
 import { assertFootageAllowed, footageOutside } from '../reviews/footageOutside.ts';
 import { readReviewFile } from '../reviews/readReviewFile.ts';
@@ -17,13 +18,14 @@ import { trainedBefore } from '../store/trainedBefore.ts';
 import { findTrainee } from '../store/trainees.ts';
 import type { Handler } from './handler.ts';
 
-export const getReview: Handler<'review.get'> = (context, { sessionId, language = 'en' }) => {
+export const getReview: Handler<'review.get'> = async (context, { sessionId, language = 'en' }) => {
+  const changed = await noticeChangedFiles(context, sessionId);
   const { reading, folder } = context.library();
   const session = findSession(reading, sessionId);
   const catalogue = translated(context.catalogue(session.rubric_version), language);
   return {
     review: inTheFormat(translatedReview(readReview(reading, sessionId), catalogue)),
-    media: mediaOfSession(reading, folder, sessionId),
+    media: mediaOfSession(reading, folder, sessionId, changed),
     covers: listCoversOfSession(reading, sessionId).map((row) => ({
       coverId: row.id,
       clipId: row.clip_id,

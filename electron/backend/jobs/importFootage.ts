@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { existsSync } from 'node:fs';
-import { rm, stat } from 'node:fs/promises';
+import { rm } from 'node:fs/promises';
 import path from 'node:path';
 import type { ClipFacts } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
@@ -16,6 +16,7 @@ import type { MediaTools } from '../media/tools/mediaTools.ts';
 import { filmstripHeightPx, makeFilmstrip, makePoster, picturesIn } from '../media/write/pictures.ts';
 import type { Writing } from '../store/connection.ts';
 import { type FootageRow, findFootageByContent, insertFootage } from '../store/footage.ts';
+import { isChangedOnDisk, lying } from '../store/footageFiles.ts';
 import { writeFrameTable } from '../store/frameTables.ts';
 import type { Library } from '../store/library.ts';
 
@@ -65,7 +66,10 @@ export async function importFootage(
       filmstrip: partIn(library.folder.pictures),
       signal: work.signal,
     });
-    const footage = footageRow(probe, copied.sha256, clipExtension(source), pictures.count);
+    const footage = {
+      ...footageRow(probe, copied.sha256, clipExtension(source), pictures.count),
+      file_modified_ms: (await lying(clipPart))?.modifiedMs ?? null,
+    };
     const moves = [
       [clipPart, path.join(library.folder.clips, footage.file ?? '')],
       [pictures.poster, path.join(library.folder.pictures, footage.poster_file ?? '')],
@@ -88,7 +92,7 @@ export async function importFootage(
   }
 }
 
-/** The library's own file stays; a file that went missing comes back with the new copy. */
+/** The library's own file stays; one that went missing, or was changed, comes back with the new copy. */
 async function shareKnown(
   library: Library,
   footage: FootageRow,
@@ -96,8 +100,12 @@ async function shareKnown(
   part: string,
 ): Promise<ImportedFootage> {
   const file = path.join(library.folder.clips, footage.file ?? '');
-  const whole = existsSync(file) && (await stat(file)).size === footage.size_bytes;
-  if (!whole) await settleForOwner(part, file);
+  const whole = existsSync(file) && !(await isChangedOnDisk(library, footage, 'original', 'readUnknown'));
+  if (!whole) {
+    await settleForOwner(part, file);
+    // The same content as before: how it lies is noted.
+    await isChangedOnDisk(library, footage, 'original', 'readUnknown');
+  }
   return { footage, table, recordedAt, record: () => undefined, discard: async () => undefined };
 }
 
@@ -160,6 +168,7 @@ function factColumns(facts: ClipFacts): FootageRow {
     sha256: facts.sha256 ?? null,
     file: null,
     size_bytes: null,
+    file_modified_ms: null,
     container: '',
     codec: facts.codec,
     width: facts.width,
@@ -180,6 +189,9 @@ function factColumns(facts: ClipFacts): FootageRow {
     plays: null,
     proxy_reason: '',
     proxy_file: null,
+    proxy_size_bytes: null,
+    proxy_modified_ms: null,
+    proxy_sha256: null,
     poster_file: null,
     filmstrip_file: null,
     filmstrip_pictures: 0,

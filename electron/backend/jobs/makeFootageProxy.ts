@@ -5,13 +5,16 @@ import path from 'node:path';
 import { step } from '../../../engine/wording/sayJob.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { tellChanged } from '../context/acting.ts';
+import { assertUnchanged } from '../context/changedFiles.ts';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
+import { hashFile } from '../files/hashing.ts';
 import { settleForOwner } from '../files/ownerAlone.ts';
 import { partSuffix } from '../files/writeWhole.ts';
 import { makeProxy } from '../media/write/proxy.ts';
 import { inTransaction } from '../store/connection.ts';
 import { type FootageRow, findFootage, sessionsOfFootage, setProxyFile } from '../store/footage.ts';
+import { isChangedOnDisk, keepAsItLies, lying } from '../store/footageFiles.ts';
 import { readFrameTable, writeFrameTable } from '../store/frameTables.ts';
 import type { JobRow } from '../store/jobs.ts';
 import type { Library } from '../store/library.ts';
@@ -47,16 +50,20 @@ export async function makeFootageProxy(
   if (!footage?.file || !table) {
     throw new ProblemError('not-found', 'noFootageToCopy');
   }
-  if (hasProxy(library, footage)) return;
+  if (hasProxy(library, footage) && !(await isChangedOnDisk(library, footage, 'playable', 'readUnknown'))) return;
+  await assertUnchanged(library, footage, 'readUnknown');
   const name = `${footage.sha256}-proxy.mp4`;
   const part = path.join(library.folder.clips, `${randomUUID()}${partSuffix}`);
   try {
     const onProgress = (share: number) => report(share, step('makingCopy'));
     const source = path.join(library.folder.clips, footage.file);
     const playback = await makeProxy(await context.mediaTools(), source, part, { table, onProgress, signal });
+    const sha256 = await hashFile(part);
     await settleForOwner(part, path.join(library.folder.clips, name));
+    const lies = await lying(path.join(library.folder.clips, name));
     inTransaction(library.writing, () => {
       setProxyFile(library.writing, footageId, name);
+      if (lies !== null) keepAsItLies(library, footageId, 'playable', { ...lies, sha256 });
       writeFrameTable(library.writing, footageId, 'proxy', playback);
     });
   } finally {

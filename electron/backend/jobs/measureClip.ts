@@ -1,6 +1,7 @@
 import os from 'node:os';
 import type { BackendSettings } from '../../contract/backend.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
+import { assertUnchanged } from '../context/changedFiles.ts';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
 import type { LogFacts } from '../log/log.ts';
@@ -41,6 +42,7 @@ export async function measureClip(
   const { footage_id: footageId, session_id: sessionId } = asked.clip;
   const { clicks } = asked.setUp;
   const source = fileToRecord(context, asked);
+  if (asked.source !== null) await assertUnchanged(library, asked.source.footage, 'readUnknown');
   const looked = lookedAt(asked);
   if (footageId !== null) forgetDamagedRecording(library.writing, footageId);
   const isRecorded = (part: RecordingPart) =>

@@ -96,12 +96,17 @@ export function nextClipOrdinal(reading: Reading, entryId: string): number {
 }
 
 /** What the player needs to know of each clip of a session, in the session's order. */
-export function mediaOfSession(reading: Reading, folder: LibraryFolder, sessionId: string): ClipMedia[] {
+export function mediaOfSession(
+  reading: Reading,
+  folder: LibraryFolder,
+  sessionId: string,
+  changed: ChangedFiles,
+): ClipMedia[] {
   return listEntries(reading, sessionId)
     .flatMap((entry) => listClips(reading, entry.id))
     .map((clip) => {
       const footage = clip.footage_id === null ? undefined : findFootage(reading, clip.footage_id);
-      return clipMediaOf(folder, clip, footage);
+      return clipMediaOf(folder, { clip, footage, changed });
     });
 }
 
@@ -125,10 +130,21 @@ export function postersOf(reading: Reading, folder: LibraryFolder, sessionId: st
   return posters;
 }
 
+/** Which file of some footage can't be shown because it was changed: what was filmed, or a playable copy that is being made anew. */
+export type ChangedFile = 'original' | 'playable';
+export type ChangedFiles = ReadonlyMap<string, ChangedFile>;
+
 /** What the player needs to know of a clip. */
-function clipMediaOf(folder: LibraryFolder, clip: ClipRow, footage: FootageRow | undefined): ClipMedia {
+function clipMediaOf(
+  folder: LibraryFolder,
+  {
+    clip,
+    footage,
+    changed,
+  }: { readonly clip: ClipRow; readonly footage: FootageRow | undefined; readonly changed: ChangedFiles },
+): ClipMedia {
   const upright = footage && uprightOf(footage, clip);
-  const trouble = troubleOf(folder, clip.name, footage);
+  const trouble = troubleOf(folder, clip.name, { footage, changed: footage && changed.get(footage.id) });
   return {
     clipId: clip.id,
     ready: trouble === null,
@@ -145,13 +161,22 @@ function clipMediaOf(folder: LibraryFolder, clip: ClipRow, footage: FootageRow |
   };
 }
 
-function troubleOf(folder: LibraryFolder, clip: string, footage: FootageRow | undefined): Message<ProblemId> | null {
+function troubleOf(
+  folder: LibraryFolder,
+  clip: string,
+  { footage, changed }: { readonly footage: FootageRow | undefined; readonly changed: ChangedFile | undefined },
+): Message<ProblemId> | null {
   if (!footage?.file) return { id: 'footageElsewhere', values: {} };
   if (footage.plays === 'proxy') {
+    if (changed === 'playable') return { id: 'playableCopyAnew', values: { clip } };
+    if (changed === 'original' && isThere(folder.clips, footage.proxy_file)) {
+      return { id: 'clipFileChanged', values: { clip } };
+    }
     if (footage.proxy_file === null) return { id: 'playableCopyToCome', values: {} };
     if (isThere(folder.clips, footage.proxy_file)) return null;
     return { id: 'playableCopyMissing', values: { clip } };
   }
+  if (changed === 'original') return { id: 'clipFileChanged', values: { clip } };
   if (isThere(folder.clips, footage.file)) return null;
   return { id: 'clipFileMissing', values: { clip } };
 }

@@ -8,6 +8,8 @@ export type FootageRow = {
   /** Name inside the clips folder; null = facts alone. */
   readonly file: string | null;
   readonly size_bytes: number | null;
+  /** When the file was changed last, at a time when its content was right. */
+  readonly file_modified_ms: number | null;
   readonly container: string;
   readonly codec: string;
   readonly width: number;
@@ -29,6 +31,9 @@ export type FootageRow = {
   readonly plays: 'as-is' | 'proxy' | null;
   readonly proxy_reason: string;
   readonly proxy_file: string | null;
+  readonly proxy_size_bytes: number | null;
+  readonly proxy_modified_ms: number | null;
+  readonly proxy_sha256: string | null;
   readonly poster_file: string | null;
   readonly filmstrip_file: string | null;
   readonly filmstrip_pictures: number;
@@ -48,6 +53,20 @@ export function footageOfClip(reading: Reading, clipId: string): FootageRow | un
 /** Footage with this content whose file the library holds, or undefined. */
 export function findFootageByContent(reading: Reading, sha256: string): FootageRow | undefined {
   return first<FootageRow>(reading, 'SELECT * FROM footage WHERE sha256 = ? AND file IS NOT NULL', sha256);
+}
+
+/** What the clips of a session show, each once. */
+export function listFootageOfSession(reading: Reading, sessionId: string): FootageRow[] {
+  const sql = `SELECT footage.* FROM footage WHERE id IN (
+    SELECT clip.footage_id FROM entry JOIN clip ON clip.entry_id = entry.id
+    WHERE entry.session_id = ? AND clip.removed_at IS NULL AND entry.removed_at IS NULL)`;
+  return all<FootageRow>(reading, sql, sessionId);
+}
+
+/** What a clip of some footage is called. */
+export function clipNameOf(reading: Reading, { id, file }: FootageRow): string {
+  const sql = 'SELECT name FROM clip WHERE footage_id = ? ORDER BY removed_at IS NOT NULL LIMIT 1';
+  return first<{ name: string }>(reading, sql, id)?.name ?? file ?? '';
 }
 
 /** Whether a session has a clip of this footage already. */

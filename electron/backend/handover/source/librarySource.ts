@@ -18,6 +18,7 @@ import { measurementOfClip, recordingOfClip } from '../../measure/measurementOfC
 import { inSnapshot } from '../../store/connection.ts';
 import { coverOf, listCovers } from '../../store/covers.ts';
 import { factsOf } from '../../store/footage.ts';
+import { isChangedOnDisk } from '../../store/footageFiles.ts';
 import { framingOf } from '../../store/framing.ts';
 import { keptNarration } from '../../store/narrations.ts';
 import type { Narration } from '../render/clips/narratedFilm.ts';
@@ -80,19 +81,23 @@ function snapshotOfClip(context: Context, clipId: string): ClipSnapshot {
   };
 }
 
-function openClip(
+async function openClip(
   context: Context,
   clip: Clip | undefined,
   snapshot: ClipSnapshot | undefined,
   { hideName }: Edition,
-): OpenedClip {
-  const { folder } = context.library();
+): Promise<OpenedClip> {
+  const library = context.library();
+  const { folder } = library;
   const source = snapshot?.asked.source;
   const file = source?.footage.file ? path.join(folder.clips, source.footage.file) : null;
   if (!clip || !snapshot || !source || file === null || !existsSync(file)) {
     throw new ProblemError('not-found', 'footageNotInLibrary', { clip: clip?.name ?? '' });
   }
   const { footage, table, shown, range } = source;
+  if (await isChangedOnDisk(library, footage, 'original', 'readUnknown')) {
+    throw new ProblemError('bad-media', 'handedFootageChanged', { clip: clip.name });
+  }
   const { asked, recording, measurement, covered, narration } = snapshot;
   return openedClip({
     file,

@@ -34,6 +34,8 @@ export const handover = {
     'The review does not say where the footage of “{clip}” is, so its notes have no pictures; give the clip its path.',
   footageWrong:
     '“{file}” is not the footage that was reviewed, so its notes have no pictures; give the clip the right path.',
+  handedFootageChanged:
+    'The file of “{clip}” was changed on the disk since it came in, so its notes have no pictures; add the file that you filmed once more and hand over again.',
   footageNotInLibrary:
     'The footage of “{clip}” is not in the library, so its notes have no pictures; put the file back and hand over again.',
   folderNotWritten:

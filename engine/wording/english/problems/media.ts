@@ -46,6 +46,10 @@ export const media = {
     'The playable copy of “{clip}” is missing from the library’s “clips” folder; put it back to see this clip.',
   clipFileMissing:
     'The file of “{clip}” is missing from the library’s “clips” folder; put it back, or import the clip again, to see it.',
+  playableCopyAnew:
+    'The playable copy of “{clip}” was lost or changed on the disk, so it is being made anew (see the jobs); the clip itself and its flags are safe.',
+  clipFileChanged:
+    'The file of “{clip}” was changed on the disk since it came in, so it is neither shown nor measured; flags and grade are safe. Add the file that you filmed once more, and it is put back.',
   noFootageToCopy: 'The footage is not in the library, so no playable copy was made.',
   nothingToMeasure:
     'The footage of “{clip}” is not in the library, so there is nothing to measure; import the clip first.',

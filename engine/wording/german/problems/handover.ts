@@ -35,6 +35,8 @@ export const handover = {
     'In der Bewertung steht nicht, wo das Video von „{clip}“ liegt, die Notizen haben keine Bilder. Gib dem Clip seinen Pfad.',
   footageWrong:
     '„{file}“ ist nicht das Video, das bewertet wurde, die Notizen haben keine Bilder. Gib dem Clip den richtigen Pfad.',
+  handedFootageChanged:
+    'Die Datei von „{clip}“ wurde auf dem Datenträger verändert, seit sie hinzukam; ihre Kommentare haben keine Bilder. Füg die gefilmte Datei noch einmal hinzu und übergib noch einmal.',
   footageNotInLibrary:
     'Das Video von „{clip}“ ist nicht in der Bibliothek, die Notizen haben keine Bilder. Leg die Datei zurück und übergib noch einmal.',
   folderNotWritten:

@@ -52,6 +52,10 @@ export const media = {
     'Die abspielbare Kopie von „{clip}“ fehlt im Ordner „clips“ der Bibliothek. Leg sie zurück, um diesen Clip zu sehen.',
   clipFileMissing:
     'Die Datei von „{clip}“ fehlt im Ordner „clips“ der Bibliothek. Leg sie zurück oder importier den Clip noch einmal, um ihn zu sehen.',
+  playableCopyAnew:
+    'Die abspielbare Kopie von „{clip}“ fehlt oder wurde auf dem Datenträger verändert und entsteht neu (siehe Aufgaben). Der Clip selbst und seine Fehler sind unberührt.',
+  clipFileChanged:
+    'Die Datei von „{clip}“ wurde auf dem Datenträger verändert, seit sie hinzukam; sie wird weder gezeigt noch gemessen. Fehler und Note sind unberührt. Füg die gefilmte Datei noch einmal hinzu, dann liegt sie wieder da.',
   noFootageToCopy: 'Das Video ist nicht in der Bibliothek, es entstand keine abspielbare Kopie.',
   nothingToMeasure:
     'Das Video von „{clip}“ ist nicht in der Bibliothek, es gibt nichts zu messen. Importier erst den Clip.',

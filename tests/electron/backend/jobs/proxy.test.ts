@@ -1,6 +1,7 @@
 import path from 'node:path';
 import { expect, it } from 'vitest';
-import { appFolder, ask, jobEnd, jobWhen, newLibrary, newSession } from '../workbench.ts';
+import { changeOnDisk } from '../changeOnDisk.ts';
+import { appFolder, ask, jobEnd, jobWhen, newLibrary, newSession, refusal } from '../workbench.ts';
 
 it('plays footage of a codec that the window lacks from a copy, frame for frame, once that is made', async () => {
   const backend = await newLibrary();
@@ -34,4 +35,13 @@ it('plays footage of a codec that the window lacks from a copy, frame for frame,
   expect(playback.ticks).toHaveLength(table.ticks.length);
   const resolved = await ask(backend, 'media.resolve', { clipId: clipId ?? '', what: 'clip' });
   expect(path.basename(resolved.path)).toMatch(/-proxy\.mp4$/);
+
+  // A copy that the disk changed is not shown, and is made anew from the clip, which is as it was.
+  changeOnDisk(resolved.path);
+  expect((await refusal(backend, 'media.resolve', { clipId: clipId ?? '', what: 'clip' })).code).toBe('bad-media');
+  const [changed] = (await ask(backend, 'review.get', { sessionId })).media;
+  expect(changed).toMatchObject({ ready: false, trouble: { id: 'playableCopyAnew' } });
+  const again = (await ask(backend, 'jobs.list', {})).find(({ id, kind }) => kind === 'proxy' && id !== proxyJob?.id);
+  expect((await jobEnd(backend, again?.id ?? '')).state).toBe('done');
+  expect((await ask(backend, 'review.get', { sessionId })).media[0]).toMatchObject({ ready: true, trouble: null });
 });
