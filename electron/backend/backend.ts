@@ -18,7 +18,7 @@ import { runJob } from './jobs/runJob.ts';
 import { errorFacts, type Log, noLog, openLog } from './log/log.ts';
 import { logIfSlow, logSlowQueries } from './log/slowness.ts';
 
-import { findMediaTools, type MediaTools } from './media/tools/mediaTools.ts';
+import { findMediaTools, type MediaTools, mediaToolFacts } from './media/tools/mediaTools.ts';
 import { emptyBin } from './store/emptyBin.ts';
 import type { JobRow } from './store/jobs.ts';
 import { createLibrary, type Library, openLibrary, readLibraryFacts } from './store/library.ts';
@@ -101,7 +101,10 @@ export function openBackend(settings: BackendSettings): Backend {
       return created;
     },
     mediaTools: async () => {
-      tools ??= findMediaTools();
+      tools ??= findMediaTools().then((found) => {
+        log.info('media tools', mediaToolFacts(found));
+        return found;
+      });
       const { folder } = library();
       return { ...(await tools), temporary: folder.temporary };
     },

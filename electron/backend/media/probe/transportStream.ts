@@ -49,11 +49,7 @@ export async function readTransportStream(
 ): Promise<FoundStream | null> {
   const input = ['-v', 'error', '-nostdin', ...safeInputOptions, '-i', fileAddress(file)];
   const copied = ['-map', '0:v:0', '-c', 'copy'];
-  const listing = await runTool(
-    tools.ffmpeg.path,
-    [...input, '-copyts', ...copied, '-f', 'framecrc', '-'],
-    limits(signal),
-  );
+  const listing = await runTool(tools.ffmpeg, [...input, '-copyts', ...copied, '-f', 'framecrc', '-'], limits(signal));
   if (signal?.aborted === true) throw cancelledWork();
   const read = readFrameList(listing.stdout);
   if (listing.failed || read === null) return null;
@@ -78,7 +74,7 @@ async function readFirstSecond(
   const folder = await mkdtemp(path.join(tools.temporary, 'rackside-'));
   try {
     const copy = path.join(folder, 'second.mkv');
-    await runTool(tools.ffmpeg.path, [...copying, '-f', 'matroska', fileAddress(copy)], limits(signal));
+    await runTool(tools.ffmpeg, [...copying, '-f', 'matroska', '-y', fileAddress(copy)], limits(signal));
     const output = await runFfprobe(tools, copy, ['-show_streams', '-show_format', '-of', 'json'], signal);
     return output.kind === 'failed' ? null : readHeader(output.stdout);
   } finally {

@@ -1,6 +1,6 @@
-import type { Readable } from 'node:stream';
+import type { MediaTools } from '../tools/mediaTools.ts';
 import { cancelledWork } from '../tools/refuse.ts';
-import { startTool } from '../tools/startTool.ts';
+import { type RunningTool, startTool } from '../tools/startTool.ts';
 
 export type DecodedFrames = {
   /** Everything after the program's name; raw frames have to go to `pipe:1`. */
@@ -12,20 +12,23 @@ export type DecodedFrames = {
   readonly signal?: AbortSignal | undefined;
 };
 
+/** Longest wait for a picture: one that lies minutes of large footage after the last is long in coming. */
+const idleMs = 1_800_000;
+
 /**
  * Runs ffmpeg and gives what it writes to its output, cut into frames of one size. Nothing is held but the frame in hand:
  * ffmpeg waits until it is asked for more. Returns the error it ended with, if any; throws `cancelled`.
  */
 export async function* decodedFrames(
-  program: string,
+  { ffmpeg: tool }: MediaTools,
   { args, frameBytes, bytes: whose = 'own', signal }: DecodedFrames,
 ): AsyncGenerator<Uint8Array, Error | null, void> {
   const stopped = () => signal?.aborted === true;
   if (stopped()) throw cancelledWork();
-  const ffmpeg = await startTool(program, args, signal);
+  const ffmpeg = await startTool(tool, args, signal);
   ffmpeg.stdin.end();
   try {
-    for await (const bytes of wholeFrames(ffmpeg.stdout, frameBytes, whose)) {
+    for await (const bytes of wholeFrames(chunksOf(ffmpeg), frameBytes, whose)) {
       if (stopped()) throw cancelledWork();
       yield bytes;
     }
@@ -38,14 +41,31 @@ export async function* decodedFrames(
   }
 }
 
+type Chunk = Uint8Array<ArrayBuffer>;
+
+/** What ffmpeg writes, as it comes; ends ffmpeg when it keeps us waiting too long. */
+async function* chunksOf({ stdout, stop }: RunningTool): AsyncGenerator<Chunk, void, void> {
+  const chunks: AsyncIterator<Chunk> = stdout[Symbol.asyncIterator]();
+  try {
+    for (;;) {
+      const silence = setTimeout(stop, idleMs);
+      const next = await chunks.next().finally(() => clearTimeout(silence));
+      if (next.done === true) return;
+      yield next.value;
+    }
+  } finally {
+    await chunks.return?.();
+  }
+}
+
 async function* wholeFrames(
-  stream: Readable,
+  stream: AsyncIterable<Chunk>,
   size: number,
   whose: 'own' | 'shared',
 ): AsyncGenerator<Uint8Array, void, void> {
   let frame = new Uint8Array(size);
   let filled = 0;
-  for await (const chunk of stream as AsyncIterable<Uint8Array<ArrayBuffer>>) {
+  for await (const chunk of stream) {
     let used = 0;
     while (used < chunk.length) {
       const taken = Math.min(chunk.length - used, size - filled);
@@ -65,6 +85,6 @@ async function* wholeFrames(
  * Gives a chunk's memory back at once: thousands of them a second keep the garbage collector as busy as the pictures keep us.
  * A chunk that shares its memory with others stays.
  */
-function release({ buffer, byteLength }: Uint8Array<ArrayBuffer>): void {
+function release({ buffer, byteLength }: Chunk): void {
   if (buffer.byteLength === byteLength) buffer.transfer(0);
 }

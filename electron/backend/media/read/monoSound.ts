@@ -18,7 +18,7 @@ const longestS = 180;
  */
 export async function readMonoSound(tools: MediaTools, clip: string, table: FrameTable): Promise<Sound> {
   const firstSample = Math.round((frameStartUs(table, 0) * rateHz) / 1_000_000);
-  const blocks = decodedFrames(tools.ffmpeg.path, {
+  const blocks = decodedFrames(tools, {
     args: [
       ...['-hide_banner', '-v', 'error', '-nostdin', ...safeInputOptions, '-copyts', '-i', fileAddress(clip)],
       ...['-map', '0:a:0?', '-vn', '-sn', '-dn', '-ac', '1', '-t', String(longestS)],

@@ -45,7 +45,7 @@ export async function* readPictures(
   const firstFrame = options.firstFrame ?? 0;
   const lastFrame = Math.min(options.lastFrame ?? table.ticks.length - 1, table.ticks.length - 1);
   if (lastFrame < firstFrame) return;
-  const decoded = decodedFrames(tools.ffmpeg.path, {
+  const decoded = decodedFrames(tools, {
     args: argumentsFor(tools, clip, options, { firstFrame, lastFrame }),
     frameBytes: bytesOf(options),
     bytes: options.bytes,
@@ -172,7 +172,7 @@ async function* readRun(
   clip: string,
   { table, frames, size, from, signal }: ChosenOptions,
 ): AsyncGenerator<ReadPicture, void, void> {
-  const decoded = decodedFrames(tools.ffmpeg.path, {
+  const decoded = decodedFrames(tools, {
     args: argumentsForChosen(tools, clip, { table, frames, size, from }),
     frameBytes: bytesOf({ planes: 'colour', shown: size }),
     signal,

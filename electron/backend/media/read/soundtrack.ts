@@ -59,7 +59,7 @@ const samplesIn = (us: number): number => Math.round((us * soundtrackFormat.samp
 /** A clip's samples by their number since the first frame; asked for in rising order. */
 function soundFrom(tools: MediaTools, clip: string, zeroUs: number, signal: AbortSignal | undefined) {
   const { sampleRate, channels, format } = soundtrackFormat;
-  const blocks = decodedFrames(tools.ffmpeg.path, {
+  const blocks = decodedFrames(tools, {
     args: [
       ...['-hide_banner', '-v', 'error', '-nostdin', ...safeInputOptions, '-copyts', '-i', fileAddress(clip)],
       ...['-map', '0:a:0', '-vn', '-sn', '-dn', '-ac', String(channels)],

@@ -5,13 +5,13 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { TimeBase } from '../../../../engine/time/frameTable.ts';
 import { ProblemError } from '../../../contract/reply.ts';
+import { type Confined, reaches, usualMemoryBytes } from './leastRights.ts';
+import { hasWhatIsNeeded } from './needs.ts';
 import { runTool } from './startTool.ts';
 
 const require = createRequire(import.meta.url);
 
-export type MediaTool = {
-  /** Absolute path of the program. */
-  readonly path: string;
+export type MediaTool = Confined & {
   readonly version: ToolVersion;
   /** Named by the environment, found on PATH, or the one that came with the app. */
   readonly origin: 'environment' | 'path' | 'bundled';
@@ -30,7 +30,8 @@ const variable: Record<ToolName, string> = { ffmpeg: 'FFMPEG_PATH', ffprobe: 'FF
 
 /**
  * Finds ffmpeg and ffprobe: the one FFMPEG_PATH or FFPROBE_PATH names, else one on PATH when it is newer than the
- * bundled one, else the bundled one. Throws a problem when there is none that runs.
+ * bundled one and can do all that is needed, else the bundled one. Each is to be started with the least rights that it runs
+ * with here. Throws a problem when there is none that runs.
  */
 export async function findMediaTools(): Promise<MediaTools> {
   const [ffmpeg, ffprobe] = await Promise.all([findTool('ffmpeg'), findTool('ffprobe')]);
@@ -45,6 +46,12 @@ export function describeMediaTools(tools: MediaTools): string {
     .join(', ');
 }
 
+/** What the log tells of them; no paths. */
+export function mediaToolFacts({ ffmpeg, ffprobe }: MediaTools): Readonly<Record<string, string>> {
+  const facts = ({ version, origin, reach }: MediaTool) => `${version.label} ${origin} ${reach}`;
+  return { ffmpeg: facts(ffmpeg), ffprobe: facts(ffprobe) };
+}
+
 async function findTool(name: ToolName): Promise<MediaTool> {
   const named = process.env[variable[name]];
   if (named !== undefined && named !== '') {
@@ -57,16 +64,22 @@ async function findTool(name: ToolName): Promise<MediaTool> {
     bundledPath === null ? null : tryTool(bundledPath, name, 'bundled'),
     findOnPath(name),
   ]);
-  if (onPath !== null && (bundled === null || isNewer(onPath.version, bundled.version))) return onPath;
+  if (onPath !== null && (bundled === null || isNewer(onPath.version, bundled.version))) {
+    if (name === 'ffprobe' || (await hasWhatIsNeeded(onPath))) return onPath;
+  }
   if (bundled !== null) return bundled;
   throw new ProblemError('not-found', 'toolMissing', { tool: name, variable: variable[name] });
 }
 
 async function tryTool(file: string, name: ToolName, origin: MediaTool['origin']): Promise<MediaTool | null> {
   if (origin === 'bundled') await makeExecutable(file).catch(() => undefined);
-  const { failed, stdout } = await runTool(file, ['-version'], { timeoutMs: 20_000 });
-  const version = failed ? null : readToolVersion(stdout);
-  return version !== null && stdout.startsWith(name) ? { path: file, version, origin } : null;
+  for (const reach of reaches) {
+    const confined = { path: file, reach, mostMemoryBytes: usualMemoryBytes };
+    const { failed, stdout } = await runTool(confined, ['-version'], { timeoutMs: 20_000 });
+    const version = failed ? null : readToolVersion(stdout);
+    if (version !== null && stdout.startsWith(name)) return { ...confined, version, origin };
+  }
+  return null;
 }
 
 /** Installers that skip package scripts leave the bundled programs without their execute bit. */

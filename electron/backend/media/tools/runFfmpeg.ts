@@ -1,14 +1,15 @@
-import { ChildProcess } from 'node:child_process';
 import { stat } from 'node:fs/promises';
-import ffmpeg from 'fluent-ffmpeg';
+import ffmpegCommand from 'fluent-ffmpeg';
+import * as v from 'valibot';
 import { ProblemError } from '../../../contract/reply.ts';
 import type { MediaTools } from './mediaTools.ts';
 import { cancelledWork, shownName } from './refuse.ts';
 import { fileAddress, safeInputOptions } from './safeInput.ts';
-import { endWithBackend } from './startTool.ts';
+import { startTool } from './startTool.ts';
 import { writeWholeFile } from './writeWholeFile.ts';
 
-const killAfterMs = 2_000;
+/** Longest silence: ffmpeg tells of its progress twice a second, but not while it moves a file's index to its front. */
+const idleMs = 600_000;
 
 export type FfmpegWork = {
   readonly input: string;
@@ -29,61 +30,60 @@ export type FfmpegWork = {
  */
 export async function runFfmpeg(tools: MediaTools, work: FfmpegWork): Promise<void> {
   await writeWholeFile(work.output, { kind: work.writes, signal: work.signal }, async (unfinished) => {
-    await spawnFfmpeg(tools, work, unfinished);
-    if ((await stat(unfinished)).size === 0) throw failure(work.input, new Error('nothing was decoded'), '');
+    await runToEnd(tools, work, unfinished);
+    if ((await stat(unfinished)).size === 0) throw failure(work.input, 'nothing was decoded');
     return 'whole';
   });
 }
 
-function spawnFfmpeg(tools: MediaTools, work: FfmpegWork, unfinished: string): Promise<void> {
-  // Options go in one by one: given as one array, the library would split those that hold a space.
-  const command = ffmpeg({ stdoutLines: 40 })
-    .setFfmpegPath(tools.ffmpeg.path)
-    .input(fileAddress(work.input))
-    .inputOptions('-hide_banner', ...['-v', 'error', '-stats', '-nostdin'], ...safeInputOptions, ...work.inputOptions)
-    .output(fileAddress(unfinished))
-    .outputOptions('-dn', ...work.outputOptions);
-
-  return new Promise((resolve, reject) => {
-    let timer: NodeJS.Timeout | undefined;
-    const stop = () => {
-      command.kill('SIGTERM');
-      timer = setTimeout(() => command.kill('SIGKILL'), killAfterMs);
-    };
-    const settle = () => {
-      clearTimeout(timer);
-      work.signal?.removeEventListener('abort', stop);
-    };
-    command.on('start', () => {
-      if ('ffmpegProc' in command && command.ffmpegProc instanceof ChildProcess) endWithBackend(command.ffmpegProc);
-      if (work.signal?.aborted === true) stop();
-    });
-    command.on('stderr', (line: string) => {
-      const frames = /^frame=\s*(\d+)/.exec(line)?.[1];
-      if (frames !== undefined) work.onFrames?.(Number(frames));
-    });
-    command.on('end', () => {
-      settle();
-      if (work.signal?.aborted === true) reject(cancelledWork());
-      else resolve();
-    });
-    command.on('error', (error: Error, _stdout: unknown, stderr: unknown) => {
-      settle();
-      if (work.signal?.aborted === true) reject(cancelledWork());
-      else reject(failure(work.input, error, typeof stderr === 'string' ? stderr : ''));
-    });
-    work.signal?.addEventListener('abort', stop, { once: true });
-    command.run();
+async function runToEnd(tools: MediaTools, work: FfmpegWork, unfinished: string): Promise<void> {
+  const { signal } = work;
+  const ffmpeg = await startTool(tools.ffmpeg, argumentsOf(work, unfinished), signal);
+  ffmpeg.stdin.end();
+  ffmpeg.stdout.resume();
+  const silence = setTimeout(ffmpeg.stop, idleMs);
+  ffmpeg.stderr.on('data', (said: Buffer) => {
+    silence.refresh();
+    const frames = progressOf(said.toString());
+    if (frames !== null) work.onFrames?.(frames);
   });
+  const { failed, complaint } = await ffmpeg.ended;
+  clearTimeout(silence);
+  if (signal?.aborted === true) throw cancelledWork();
+  if (failed) throw failure(work.input, complaint);
 }
 
-function failure(input: string, error: Error, stderr: string): ProblemError {
-  const tail = stderr.trim().split('\n').slice(-8).join('\n');
+/** The library puts a command together; it can't start one with less than all rights. */
+function argumentsOf({ input, inputOptions, outputOptions }: FfmpegWork, unfinished: string): readonly string[] {
+  // Options go in one by one: given as one array, the library would split those that hold a space.
+  const command = ffmpegCommand()
+    .input(fileAddress(input))
+    .inputOptions('-hide_banner', ...['-v', 'error', '-stats', '-nostdin', '-y'], ...safeInputOptions, ...inputOptions)
+    .output(fileAddress(unfinished))
+    .outputOptions('-dn', ...outputOptions);
+  const build = '_getArguments' in command ? command._getArguments : undefined;
+  return v.parse(v.array(v.string()), typeof build === 'function' ? build.call(command) : undefined);
+}
+
+const statusLine = /^frame=\s*(\d+)/;
+
+/** The last number of frames in what ffmpeg said. */
+function progressOf(said: string): number | null {
+  const written = said
+    .split(/[\r\n]/)
+    .map((line) => statusLine.exec(line)?.[1])
+    .findLast((frames) => frames !== undefined);
+  return written === undefined ? null : Number(written);
+}
+
+function failure(input: string, complaint: string): ProblemError {
+  const lines = complaint.split(/[\r\n]+/).filter((line) => line.trim() !== '' && !statusLine.test(line));
+  const tail = lines.slice(-8).join('\n');
   const full = /No space left on device/i.test(tail);
   return new ProblemError(
     full ? 'disk' : 'bad-media',
     full ? 'diskFullFor' : 'notDecoded',
     { file: shownName(input) },
-    { cause: new Error(tail === '' ? error.message : tail) },
+    { cause: new Error(tail) },
   );
 }

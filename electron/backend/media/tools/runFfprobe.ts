@@ -1,3 +1,4 @@
+import { isSandboxComplaint, widen } from './leastRights.ts';
 import type { MediaTools } from './mediaTools.ts';
 import { cancelledWork } from './refuse.ts';
 import { fileAddress, safeInputOptions } from './safeInput.ts';
@@ -19,7 +20,14 @@ export async function runFfprobe(
   signal: AbortSignal | undefined,
 ): Promise<ProbeOutput> {
   const args = ['-v', 'error', ...safeInputOptions, ...show, '-i', fileAddress(file)];
-  const { failed, stdout, stderr } = await runTool(tools.ffprobe.path, args, { idleMs, maxOutput, signal });
+  const limits = { idleMs, maxOutput, signal };
+  let run = await runTool(tools.ffprobe, args, limits);
+  // Every clip comes by here first, so that what reads it later knows.
+  if (run.failed && isSandboxComplaint(run.stderr)) {
+    widen([tools.ffmpeg, tools.ffprobe]);
+    run = await runTool(tools.ffprobe, args, limits);
+  }
+  const { failed, stdout, stderr } = run;
   if (signal?.aborted === true) throw cancelledWork();
   return failed ? { kind: 'failed', stderr } : { kind: 'read', stdout, stderr };
 }

@@ -1,6 +1,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { Socket } from 'node:net';
 import type { Readable, Writable } from 'node:stream';
+import { type Confined, withLeastRights } from './leastRights.ts';
 
 /** How long ffmpeg may take to stop when it is asked to. */
 const killAfterMs = 2_000;
@@ -33,12 +34,13 @@ export type ToolLimits = {
 
 /** Runs a program to its end and gives what it printed. When it says nothing of its failure, `stderr` says how it ended. */
 export async function runTool(
-  program: string,
+  tool: Confined,
   args: readonly string[],
   { timeoutMs, idleMs, maxOutput, signal }: ToolLimits,
 ): Promise<ToolOutput> {
   const { execa } = await loadExeca();
-  const running = execa(program, args, {
+  const confined = await withLeastRights(tool, args);
+  const running = execa(confined.program, confined.args, {
     ...common,
     stdin: 'ignore',
     ...(timeoutMs !== undefined && { timeout: timeoutMs }),
@@ -59,6 +61,8 @@ export async function runTool(
 export type RunningTool = {
   readonly stdin: Writable;
   readonly stdout: Readable;
+  /** What it complains of and tells of its progress. */
+  readonly stderr: Readable;
   /** Asks it to end, and ends it if it does not. Does nothing once it has ended. */
   readonly stop: () => void;
   /** Resolves when it has ended and its output is closed: how, and what it complained of. Never rejects. */
@@ -67,12 +71,13 @@ export type RunningTool = {
 
 /** Starts a program; `signal` ends it. Its output has to be read or destroyed, else it never ends. */
 export async function startTool(
-  program: string,
+  tool: Confined,
   args: readonly string[],
   signal: AbortSignal | undefined,
 ): Promise<RunningTool> {
   const { execa } = await loadExeca();
-  const running = execa(program, args, {
+  const confined = await withLeastRights(tool, args);
+  const running = execa(confined.program, confined.args, {
     ...common,
     stdin: 'pipe',
     buffer: { stdout: false },
@@ -83,7 +88,8 @@ export async function startTool(
     failed,
     complaint: stderr.trim() || (failed ? (shortMessage ?? '') : ''),
   }));
-  return { stdin: running.stdin, stdout: running.stdout, stop: () => void running.kill(), ended };
+  const { stdin, stdout, stderr } = running;
+  return { stdin, stdout, stderr, stop: () => void running.kill(), ended };
 }
 
 /**

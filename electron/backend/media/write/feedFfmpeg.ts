@@ -22,7 +22,7 @@ export type Feed = {
 export async function feedFfmpeg(tools: MediaTools, { args, frames, onOutput, signal }: Feed): Promise<void> {
   const stopped = () => signal?.aborted === true;
   if (stopped()) throw cancelledWork();
-  const ffmpeg = await startTool(tools.ffmpeg.path, ['-hide_banner', '-v', 'error', ...args], signal);
+  const ffmpeg = await startTool(tools.ffmpeg, ['-hide_banner', '-v', 'error', ...args], signal);
   ffmpeg.stdout.on('data', (bytes: Uint8Array) => onOutput?.(bytes));
   // A broken pipe says less than the way ffmpeg ended.
   ffmpeg.stdin.on('error', () => undefined);

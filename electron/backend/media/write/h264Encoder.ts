@@ -78,6 +78,6 @@ async function encodes(tools: MediaTools, encoder: H264Encoder, { width, height 
 /** What ffmpeg prints; null when it fails. */
 async function output(tools: MediaTools, args: readonly string[]): Promise<string | null> {
   const quiet = ['-hide_banner', '-v', 'error', '-nostdin'];
-  const { failed, stdout } = await runTool(tools.ffmpeg.path, [...quiet, ...args], { timeoutMs: trialTimeoutMs });
+  const { failed, stdout } = await runTool(tools.ffmpeg, [...quiet, ...args], { timeoutMs: trialTimeoutMs });
   return failed ? null : stdout;
 }

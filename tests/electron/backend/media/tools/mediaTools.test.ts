@@ -29,17 +29,27 @@ function versionText(label: string, library: string): string {
   return `ffmpeg version ${label} Copyright (c) 2000-2024 the FFmpeg developers\nlibavutil 1. 2.100 / 1. 2.100\nlibavcodec     ${library} / ${library}\n`;
 }
 
+/** Every encoder, decoder and filter that stands in a command under electron/backend/media. */
+const allNeeded = [
+  ...['libx264', 'aac', 'libopus', 'mjpeg', 'rawvideo', 'pcm_s16le'],
+  ...['h264', 'hevc', 'vp8', 'vp9', 'mpeg4', 'prores', 'mp3', 'opus'],
+  ...['scale', 'format', 'crop', 'hflip', 'vflip', 'transpose', 'lutyuv', 'setsar', 'select', 'setpts', 'fps', 'tile'],
+  'aresample',
+];
+
 function version(label: keyof typeof releases) {
   const read = readToolVersion(releases[label]);
   if (read === null) throw new Error('not read');
   return read;
 }
 
-function fakeProgram(name: string, output: string): string {
+/** A program that prints its version, and lists encoders, decoders and filters in ffmpeg's way. */
+function fakeProgram(name: string, output: string, listed: readonly string[] = allNeeded): string {
   const place = path.join(folder, name);
   mkdirSync(place, { recursive: true });
   const file = path.join(place, 'ffmpeg');
-  writeFileSync(file, `#!/bin/sh\ncat <<'END'\n${output}END\n`);
+  const list = listed.map((word) => ` V....D ${word}   words about it\n`).join('');
+  writeFileSync(file, `#!/bin/sh\ncat <<'END'\n${output}${list}END\n`);
   chmodSync(file, 0o755);
   return file;
 }
@@ -75,7 +85,15 @@ describe('which program is used', () => {
   it('is the one on PATH when that is newer', async () => {
     const file = fakeProgram('newer', releases['7.1']);
     vi.stubEnv('PATH', `${path.dirname(file)}${path.delimiter}/bin${path.delimiter}/usr/bin`);
-    expect((await findMediaTools()).ffmpeg).toEqual({ path: file, version: version('7.1'), origin: 'path' });
+    expect((await findMediaTools()).ffmpeg).toMatchObject({ path: file, version: version('7.1'), origin: 'path' });
+  });
+
+  // What many systems carry for fear of patents.
+  it.each(['libx264', 'lutyuv'])('is the bundled one when a newer one on PATH has no %s', async (missing) => {
+    const left = allNeeded.filter((word) => word !== missing);
+    const file = fakeProgram(`without ${missing}`, releases['7.1'], left);
+    vi.stubEnv('PATH', `${path.dirname(file)}${path.delimiter}/bin${path.delimiter}/usr/bin`);
+    expect((await findMediaTools()).ffmpeg.origin).toBe('bundled');
   });
 
   it('is the bundled one when the one on PATH is older', async () => {
