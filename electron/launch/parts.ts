@@ -79,6 +79,12 @@ export const parts: readonly Part[] = [
       nodeBundle({ entry: 'electron/backend/child.ts', output: 'backend.mjs', format: 'es', packages: 'none' }),
   },
   {
+    name: 'commands',
+    inputs: ['electron/cli', 'electron/backend', ...common],
+    output: 'cli.mjs',
+    vite: () => nodeBundle({ entry: 'electron/cli/main.ts', output: 'cli.mjs', format: 'es', packages: 'none' }),
+  },
+  {
     name: 'startPage',
     inputs: ['renderer/startPage', 'electron/backend/handover/package', ...common],
     output: startPageFile,

@@ -5,11 +5,15 @@ import type { Language } from '../../engine/language/language.ts';
 import { errorFacts, openLog } from '../backend/log/log.ts';
 import { channels } from '../contract/bridge.ts';
 import type { AnyEvent } from '../contract/events.ts';
+import { readBuildFacts } from './about/buildFacts.ts';
+import { backendPlace } from './backend/backendPlace.ts';
 import { startBackend } from './backend/startBackend.ts';
 import { nativeDialogs } from './bridge/nativeDialogs.ts';
 import { serveBridge } from './bridge/serveBridge.ts';
 import { chooseFromFile, chosenPathsFile } from './bridge/systemDialogs.ts';
 import { windowAnswers } from './bridge/windowAnswers.ts';
+import { commandWords } from './command/commandWords.ts';
+import { runCommand } from './command/runCommand.ts';
 import { answer } from './page/answer.ts';
 import { type Ending, type EndingParts, endingOf } from './window/ending.ts';
 import { keepLanguage, readLanguage } from './window/keptLanguage.ts';
@@ -31,7 +35,10 @@ protocol.registerSchemesAsPrivileged([
 ]);
 app.on('web-contents-created', (_event, contents) => lockContents(contents));
 
-if (app.requestSingleInstanceLock()) {
+const command = commandWords(process.argv, process.env);
+if (command !== null) {
+  void runCommand(app, backendPlace(app.getAppPath(), process.platform, process.env).appFolder, command);
+} else if (app.requestSingleInstanceLock()) {
   app.on('second-instance', showWindow);
   app
     .whenReady()
@@ -55,8 +62,10 @@ function open(): void {
   const libraryFolder = process.env.RACKSIDE_LIBRARY ?? path.join(app.getPath('userData'), 'library');
   const logFile = path.join(app.getPath('userData'), 'rackside-window.log');
   const log = openLog(logFile);
+  log.info('opened', { commit: readBuildFacts(appFolder)?.commit ?? 'checkout', runtime: process.versions.electron });
   process.on('uncaughtExceptionMonitor', (error) => log.error('the window’s host failed', errorFacts(error)));
-  const backend = startBackend({ libraryFolder: path.resolve(libraryFolder), appFolder }, log);
+  const place = backendPlace(appFolder, process.platform, process.env);
+  const backend = startBackend(place, path.resolve(libraryFolder), log);
 
   const microphone = microphoneGate();
   lockSession(session.defaultSession, tools, microphone);

@@ -16,6 +16,7 @@ import { addProbe } from '../commands/probe.ts';
 import { addProgramme } from '../commands/programme.ts';
 import { addRubric } from '../commands/rubric.ts';
 import { addSheet } from '../commands/sheet.ts';
+import { appFolderAbove } from '../run/appFolder.ts';
 import { baseFolder, type Host, makeProgress } from '../run/host.ts';
 import { done, type Outcome, oneLine, outcomeOf } from '../run/outcome.ts';
 
@@ -33,7 +34,7 @@ export async function runCommandLine(args: readonly string[]): Promise<number> {
   const folder = baseFolder(process.env, process.cwd());
   const progress = makeProgress(process.stderr);
   const host: Host = {
-    appFolder: path.resolve(import.meta.dirname, '../../..'),
+    appFolder: appFolderAbove(import.meta.dirname),
     resolve: (name) => path.resolve(folder, name),
     print: (content) => void process.stdout.write(content),
     say: (line) => {

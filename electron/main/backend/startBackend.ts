@@ -1,19 +1,16 @@
-import path from 'node:path';
 import { utilityProcess } from 'electron';
 import type { Log } from '../../backend/log/log.ts';
-import type { BackendSettings } from '../../contract/backend.ts';
+import type { BackendPlace } from './backendPlace.ts';
 import { type BackendProcess, backendHostFor, forkBackend } from './backendProcess.ts';
 import { hostBackend } from './hostedBackend.ts';
 
-/** Starts the backend and keeps it running. */
-export function startBackend(settings: BackendSettings, log: Log) {
-  const bundle = path.join(settings.appFolder, 'dist', 'backend.mjs');
-  const node = process.env.RACKSIDE_NODE ?? path.join(settings.appFolder, 'node_modules', '.bin', 'node');
+/** Starts the backend on a library and keeps it running. */
+export function startBackend({ appFolder, bundle, node }: BackendPlace, libraryFolder: string, log: Log) {
   const start = (): BackendProcess =>
     backendHostFor(process.versions.napi) === 'utility' ? startUtilityBackend(bundle) : forkBackend(bundle, node);
   return hostBackend({
     start,
-    settings,
+    settings: { libraryFolder, appFolder },
     log,
     after: (delayMs, run) => {
       const timer = setTimeout(run, delayMs);
