@@ -50,8 +50,9 @@ async function sandbox({ path: program, reach }: Confined, args: readonly string
   if (reach === 'no-network' || inHardware || widened.has(program)) return ['unshare', '--net', '--map-root-user'];
   return [
     ...['bwrap', '--unshare-net', '--unshare-ipc', '--unshare-uts', '--die-with-parent', '--cap-drop', 'ALL'],
+    // What comes later lies over what came before, and files may lie in /dev/shm.
     ...systemFolders.flatMap((folder) => ['--ro-bind-try', folder, folder]),
-    ...['--ro-bind', path.dirname(program), path.dirname(program), '--dev', '/dev'],
+    ...['--dev', '/dev', '--ro-bind', path.dirname(program), path.dirname(program)],
     ...(await filesOf(args)),
     '--',
   ];

@@ -94,8 +94,10 @@ describe('a program with least rights', () => {
     const program = put('program/snoop', ['#!/bin/sh', ...steps, ...writes, ''].join('\n'));
     chmodSync(program, 0o755);
     const tool: Confined = { path: program, reach: 'own-files', mostMemoryBytes: usualMemoryBytes };
-    const { stdout } = await runTool(tool, ['-i', fileAddress(given), '-y', fileAddress(made)], { timeoutMs: 20_000 });
-    expect(stdout).toBe('clip.txt\ngiven ');
+    const { stdout, stderr } = await runTool(tool, ['-i', fileAddress(given), '-y', fileAddress(made)], {
+      timeoutMs: 20_000,
+    });
+    expect([stdout, stderr]).toEqual(['clip.txt\ngiven ', '']);
     expect([made, given, secret].map((file) => readFileSync(file, 'utf8'))).toEqual([
       'made',
       'given ',
