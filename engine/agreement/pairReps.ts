@@ -15,9 +15,9 @@ const leastShare = 0.5;
 type Clock = (moment: Moment) => number | null;
 
 function clockOf(clip: Clip, clips: readonly Clip[]): Clock {
-  const timeBase = (clip.facts ?? clips.find(({ facts }) => facts !== undefined)?.facts)?.timeBase;
+  const times = clip.facts ?? clips.find(({ facts }) => facts !== undefined)?.facts;
   const inSeconds = clips.some(({ reps }) => reps.some(({ start }) => 'seconds' in start));
-  if (timeBase !== undefined || inSeconds) return (moment) => momentUs(moment, timeBase);
+  if (times !== undefined || inSeconds) return (moment) => momentUs(moment, times);
   return (moment) => ('frame' in moment ? moment.frame : null);
 }
 

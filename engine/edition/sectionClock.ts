@@ -28,9 +28,10 @@ export const reviewOnSectionClocks = (review: Review): Review =>
   movedReview(review, ({ section, ...clip }) => {
     if (section === undefined) return null;
     const { facts } = clip;
-    const zeroUs = clockZeroUs(section, facts?.timeBase);
+    const startUs = facts?.startUs ?? 0;
+    const zeroUs = facts === undefined ? 0 : clockZeroUs(section, facts.timeBase);
     const move = (moment: Moment): Moment => {
-      if ('seconds' in moment) return { seconds: Math.max(0, moment.seconds - zeroUs / 1_000_000) };
+      if ('seconds' in moment) return { seconds: Math.max(0, moment.seconds - (zeroUs - startUs) / 1_000_000) };
       const { frame, ticks } = moment;
       return { frame: Math.max(0, frame - section.from.frame), ticks: Math.max(0, ticks - section.from.ticks) };
     };

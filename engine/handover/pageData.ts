@@ -74,7 +74,7 @@ export function timedRows(rows: readonly FlagRow[], table: FrameTable) {
 /** The reps as stretches: one without an end lasts till the next, or the clip's end. */
 function repStretches(clip: Clip, table: FrameTable, name: (rep: number) => string): Stretch[] {
   const endS = seconds(frameEndUs(table, table.ticks.length - 1));
-  const at = (moment: Parameters<typeof momentUs>[0]) => momentUs(moment, clip.facts?.timeBase);
+  const at = (moment: Parameters<typeof momentUs>[0]) => momentUs(moment, clip.facts);
   const starts = clip.reps
     .flatMap((rep) => {
       const startUs = at(rep.start);

@@ -2,7 +2,7 @@ import type { Exercise } from '../exercises/exercise.ts';
 import { turnedSize } from '../framing/picturePlaces.ts';
 import type { CriterionId, Rubric } from '../rubric/rubric.ts';
 import type { Moment } from '../time/moment.ts';
-import { compareMoments, endOfClipUs, repIndices } from './parts.ts';
+import { compareMoments, repIndices } from './parts.ts';
 import type { Clip, FlagAsRead, Rep, Reps, Tick } from './review.ts';
 import { quote, type Trouble } from './trouble.ts';
 
@@ -83,7 +83,7 @@ export function momentTrouble(moment: Moment, clip: Clip, path: string): Trouble
     const what = `is at frame ${moment.frame}, but clip ${quote(clip.id)} ends with frame ${facts.frames - 1}`;
     return { path, what: facts.frames === 0 ? `is at a frame, but clip ${quote(clip.id)} has none` : what };
   }
-  if (moment.seconds * 1e6 <= (endOfClipUs(facts) ?? 0) + 1) return null;
+  if (moment.seconds * 1e6 <= facts.durationUs + 1) return null;
   const lasts = (facts.durationUs / 1e6).toFixed(3);
   return { path, what: `is at ${moment.seconds.toFixed(3)} s, but clip ${quote(clip.id)} lasts ${lasts} s` };
 }

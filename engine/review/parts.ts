@@ -44,7 +44,7 @@ export function endOfClipUs(facts: ClipFacts | undefined): number | null {
 
 /** A moment of a clip as media microseconds; null where the clip's facts are not known. */
 export function momentUsInClip(moment: Moment, clip: Clip): number | null {
-  return momentUs(moment, clip.facts?.timeBase);
+  return momentUs(moment, clip.facts);
 }
 
 /** Below 0: `a` is earlier; above 0: later; null: they can't be compared (a frame and seconds, without facts). */

@@ -63,7 +63,7 @@ function rowOf(flag: Flag, entry: Entry, exercise: Exercise | undefined, catalog
     clip: flag.clip,
     clipName: clip?.name ?? flag.clip,
     reps: flag.reps === 'set' ? null : [...new Set(flag.reps)].sort((a, b) => a - b),
-    us: momentUs(flag.at, clip?.facts?.timeBase),
+    us: momentUs(flag.at, clip?.facts),
     frame: 'frame' in flag.at ? flag.at.frame : null,
     criterion: flag.criterion,
     criterionName: criterionName(catalogue, flag.criterion, entry.exercise),

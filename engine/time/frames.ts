@@ -1,5 +1,5 @@
 import type { FrameTable } from './frameTable.ts';
-import { divideHalfUp, ticksToUs } from './moment.ts';
+import { divideHalfUp, type FootageTimes, type Moment, ticksToUs } from './moment.ts';
 
 const tickOf = (table: FrameTable, frame: number): number => {
   const ticks = table.ticks[frame];
@@ -25,6 +25,16 @@ export function frameEndUs(table: FrameTable, frame: number): number {
 export function clockUsAt(table: FrameTable, frame: number): number {
   return frameStartUs(table, frame) - frameStartUs(table, 0);
 }
+
+/** How the footage of a table counts its times. */
+export const timesOf = (table: FrameTable): FootageTimes => ({
+  timeBase: table.timeBase,
+  startUs: table.ticks.length === 0 ? 0 : frameStartUs(table, 0),
+});
+
+/** The frame of a moment; one in seconds is the frame on screen then, counted from the first frame. Throws a RangeError for a table without frames. */
+export const frameOfMoment = (moment: Moment, table: FrameTable): number =>
+  'frame' in moment ? moment.frame : frameAtUs(table, frameStartUs(table, 0) + Math.round(moment.seconds * 1_000_000));
 
 /** The same frames, the first of them at 0. */
 export function tableFromZero({ timeBase, ticks, endTicks }: FrameTable): FrameTable {

@@ -8,17 +8,30 @@ export const exactMomentSchema = v.strictObject({
 });
 export type ExactMoment = v.InferOutput<typeof exactMomentSchema>;
 
-/** A moment of a clip: a frame of its table (exact), or media seconds where no table is known. */
+/** A moment of a clip: a frame of its table (exact), or seconds since its first frame appears, where no table is known. */
 export const momentSchema = v.union([
   exactMomentSchema,
-  v.strictObject({ seconds: v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(86_400)) }),
+  v.strictObject({
+    seconds: v.pipe(
+      v.number(),
+      v.finite(),
+      v.minValue(0),
+      v.maxValue(86_400),
+      v.description(
+        'Seconds since the first frame of the clip’s footage appears: 0 is that frame, whatever time the file gives it. The moment is the frame that is on screen then.',
+      ),
+    ),
+  }),
 ]);
 export type Moment = v.InferOutput<typeof momentSchema>;
 
-/** A moment as media microseconds, rounded half up; null for a frame of a clip whose time base isn't known. */
-export function momentUs(moment: Moment, timeBase: TimeBase | undefined): number | null {
-  if ('seconds' in moment) return Math.round(moment.seconds * 1e6);
-  return timeBase === undefined ? null : ticksToUs(moment.ticks, timeBase);
+/** How a clip's footage counts its times, and when its first frame appears; at 0 where that is not said. */
+export type FootageTimes = { readonly timeBase: TimeBase; readonly startUs?: number | undefined };
+
+/** A moment as media microseconds, rounded half up; null for a frame of a clip whose times aren't known. */
+export function momentUs(moment: Moment, times: FootageTimes | undefined): number | null {
+  if ('seconds' in moment) return (times?.startUs ?? 0) + Math.round(moment.seconds * 1e6);
+  return times === undefined ? null : ticksToUs(moment.ticks, times.timeBase);
 }
 
 /** Division of whole numbers, rounded half up (towards plus infinity); `divisor` is positive. */

@@ -1,6 +1,7 @@
 import type { Fault } from '../../engine/exercises/exercise.ts';
 import type { Measured } from '../../engine/motion/measurement.ts';
 import type { Flag } from '../../engine/review/review.ts';
+import { frameOfMoment } from '../../engine/time/frames.ts';
 import { day, loadWords } from '../base/figures.ts';
 import {
   aboutCentimetres,
@@ -14,7 +15,6 @@ import {
 } from '../base/measureWords.ts';
 import { Strokes } from '../base/Strokes.tsx';
 import { clipClock } from '../player/clipClock.ts';
-import { frameOfMoment } from '../player/repFrames.ts';
 import { catalogueState } from '../state/catalogueState.ts';
 import { sayCompare } from '../words/sayCompare.ts';
 import { flagsOfRep, type Side } from './side.ts';

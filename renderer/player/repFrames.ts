@@ -1,11 +1,6 @@
 import type { Rep } from '../../engine/review/review.ts';
-import { frameAtUs, frameStartUs, nearestFrame } from '../../engine/time/frames.ts';
+import { frameOfMoment, frameStartUs, nearestFrame } from '../../engine/time/frames.ts';
 import type { FrameTable } from '../../engine/time/frameTable.ts';
-import type { Moment } from '../../engine/time/moment.ts';
-
-/** The frame of a moment; a moment in seconds is looked up in the table. */
-export const frameOfMoment = (moment: Moment, table: FrameTable): number =>
-  'frame' in moment ? moment.frame : frameAtUs(table, Math.round(moment.seconds * 1_000_000));
 
 /** First and last frame of a rep; a rep without an end runs until the next one starts, or the clip ends. */
 export function repFrames(

@@ -138,9 +138,9 @@ describe('the flags as Web Annotations', () => {
   it.each([
     { startUs: undefined, atS: 28.6, value: 't=28.6,30' },
     { startUs: undefined, atS: 30, value: 't=28,30' },
-    // A clip of 30 s whose first frame appears at 2 s ends at 32 s.
-    { startUs: 2_000_000, atS: 29, value: 't=29,31' },
-    { startUs: 2_000_000, atS: 31.5, value: 't=31.5,32' },
+    // A clip of 30 s whose first frame appears at 2 s ends at 32 s; seconds of a review count from that frame.
+    { startUs: 2_000_000, atS: 27, value: 't=29,31' },
+    { startUs: 2_000_000, atS: 29.5, value: 't=31.5,32' },
   ])('target $value for a flag at $atS s of a clip of 30 s', ({ startUs, atS, value }) => {
     const entry = draft({ flags: [{ criterion: 'depth', severity: 'keep', reps: [1] }] });
     const clips = entry.clips.map((clip) => ({

@@ -5,7 +5,7 @@ import { isSameName } from '../../../engine/names/folding.ts';
 import { isNameless, namelessBeside } from '../../../engine/names/shownName.ts';
 import { drawnOf } from '../../../engine/review/drawings/drawing.ts';
 import type { Clip, Entry, MeasuredEdge, Rep, Reps, Review } from '../../../engine/review/review.ts';
-import { frameAtUs } from '../../../engine/time/frames.ts';
+import { frameOfMoment, frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { type Moment, ticksToUs } from '../../../engine/time/moment.ts';
 import { ProblemError } from '../../contract/reply.ts';
@@ -245,9 +245,9 @@ function momentInFootage(moment: Moment, table: FrameTable | undefined, clip: Cl
     if (table.ticks[moment.frame] === moment.ticks) return moment;
     throw misplacedFrame(clip, moment.frame);
   }
-  const us = Math.round(moment.seconds * 1_000_000);
-  if (us > ticksToUs(table.endTicks, table.timeBase)) throw misplacedSeconds(clip, moment.seconds);
-  const frame = frameAtUs(table, us);
+  const lastsUs = ticksToUs(table.endTicks, table.timeBase) - frameStartUs(table, 0);
+  if (Math.round(moment.seconds * 1_000_000) > lastsUs) throw misplacedSeconds(clip, moment.seconds);
+  const frame = frameOfMoment(moment, table);
   const ticks = table.ticks[frame];
   if (ticks === undefined) throw misplacedFrame(clip, frame);
   return { frame, ticks };

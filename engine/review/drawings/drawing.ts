@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { frameAtUs } from '../../time/frames.ts';
+import { frameAtUs, frameOfMoment } from '../../time/frames.ts';
 import type { FrameTable } from '../../time/frameTable.ts';
 import { type Moment, momentSchema, ticksToUs } from '../../time/moment.ts';
 
@@ -71,17 +71,14 @@ export function drawnOf({ id: _id, from: _from, to: _to, ...drawn }: Drawing): D
 
 type RepEdges = { readonly start: Moment; readonly end?: Moment | undefined };
 
-const frameOf = (moment: Moment, table: FrameTable): number =>
-  'frame' in moment ? moment.frame : frameAtUs(table, Math.round(moment.seconds * 1e6));
-
 /**
  * The last frame at which something drawn at a frame shows by itself: the end of the rep it was drawn in; outside of
  * reps that have an end, the frame one second of footage later, or the clip's last.
  */
 export function usualLastFrame(frame: number, reps: readonly RepEdges[], table: FrameTable): number {
   const ends = reps.flatMap(({ start, end }) => {
-    if (end === undefined || frameOf(start, table) > frame) return [];
-    const last = frameOf(end, table);
+    if (end === undefined || frameOfMoment(start, table) > frame) return [];
+    const last = frameOfMoment(end, table);
     return last >= frame ? [last] : [];
   });
   if (ends.length > 0) return Math.min(...ends);
@@ -92,5 +89,5 @@ export function usualLastFrame(frame: number, reps: readonly RepEdges[], table: 
 
 /** Whether a frame lies within a drawing's time, both ends included. */
 export function showsAt(drawing: { readonly from: Moment; readonly to: Moment }, frame: number, table: FrameTable) {
-  return frameOf(drawing.from, table) <= frame && frame <= frameOf(drawing.to, table);
+  return frameOfMoment(drawing.from, table) <= frame && frame <= frameOfMoment(drawing.to, table);
 }

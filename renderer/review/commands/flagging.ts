@@ -1,11 +1,11 @@
 import { entryOfClip } from '../../../engine/review/parts.ts';
 import type { Flag } from '../../../engine/review/review.ts';
+import { frameOfMoment } from '../../../engine/time/frames.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { statusState } from '../../bridge/statusState.ts';
 import { type Availability, allOf, available, type Command, unavailable } from '../../commands/command.ts';
 import { named } from '../../commands/named.ts';
 import { forgetDrafts } from '../../drafts/drafts.ts';
-import { frameOfMoment } from '../../player/repFrames.ts';
 import type { Column } from '../../state/cursorState.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { sayFlags } from '../../words/sayFlags.ts';

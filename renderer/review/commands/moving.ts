@@ -1,10 +1,11 @@
 import { clipsOfSet } from '../../../engine/review/camerasOfSet.ts';
 import { clipOf, entryOfClip } from '../../../engine/review/parts.ts';
+import { frameOfMoment } from '../../../engine/time/frames.ts';
 import type { CommandId } from '../../../engine/wording/english/desk/commands.ts';
 import type { ReasonId } from '../../../engine/wording/english/desk/reasons.ts';
 import { allOf, available, type Command, unavailable } from '../../commands/command.ts';
 import { named } from '../../commands/named.ts';
-import { frameOfMoment, repAtFrame, repFrames } from '../../player/repFrames.ts';
+import { repAtFrame, repFrames } from '../../player/repFrames.ts';
 import { tablesState } from '../../state/clipState.ts';
 import type { Column } from '../../state/cursorState.ts';
 import { reviewState } from '../../state/reviewState.ts';

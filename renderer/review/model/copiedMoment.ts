@@ -1,7 +1,7 @@
 import type { Clip, Flag } from '../../../engine/review/review.ts';
-import { frameAtUs, frameStartUs } from '../../../engine/time/frames.ts';
+import { frameAtUs, frameOfMoment, frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { frameOfMoment, repAtFrame, repFrames, samePhase } from '../../player/repFrames.ts';
+import { repAtFrame, repFrames, samePhase } from '../../player/repFrames.ts';
 
 /** A clip with its frames. */
 type Timed = { readonly clip: Clip; readonly table: FrameTable };

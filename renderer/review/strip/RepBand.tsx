@@ -1,12 +1,13 @@
 import { memo, useRef } from 'react';
 import { toldFrame } from '../../../engine/framing/toldTime.ts';
 import type { Clip, Rep } from '../../../engine/review/review.ts';
+import { frameOfMoment } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { keyWords } from '../../commands/keys.ts';
 import { keysState } from '../../commands/keysState.ts';
 import { clipClock } from '../../player/clipClock.ts';
-import { frameOfMoment, repFrames } from '../../player/repFrames.ts';
+import { repFrames } from '../../player/repFrames.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { sayStrip } from '../../words/sayStrip.ts';

@@ -186,7 +186,7 @@ describe('notes of a clip whose first frame appears at 2 s', () => {
   });
 
   it('stand at their moments to its end', () => {
-    const [cue] = cuesOf(late(session([{ seconds: 30.2 }], 30)));
+    const [cue] = cuesOf(late(session([{ seconds: 28.2 }], 30)));
     expect(cue?.startMs).toBe(30_200);
     expect(cue?.endMs).toBeLessThanOrEqual(32_000);
   });

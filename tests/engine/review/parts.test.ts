@@ -14,7 +14,7 @@ import { clip, entry, reps, review, ticks } from '../reviews.ts';
 
 it('gives a moment in media microseconds: from seconds, from ticks, or not at all', () => {
   expect(momentUs({ seconds: 1.2345678 }, undefined)).toBe(1_234_568);
-  expect(momentUs({ frame: 1, ticks: 512 }, { numerator: 1, denominator: 15_360 })).toBe(33_333);
+  expect(momentUs({ frame: 1, ticks: 512 }, { timeBase: { numerator: 1, denominator: 15_360 } })).toBe(33_333);
   expect(momentUs({ frame: 1, ticks: 512 }, undefined)).toBeNull();
 });
 

@@ -3,7 +3,7 @@ import { type FrameRange, nearestIn } from '../../../../engine/framing/section.t
 import type { Drawing } from '../../../../engine/review/drawings/drawing.ts';
 import type { ClipFacts, Review } from '../../../../engine/review/review.ts';
 import { clipOnCopy, type SeenCopy } from '../../../../engine/review/seenPlaces.ts';
-import { frameAtUs, frameStartUs } from '../../../../engine/time/frames.ts';
+import { frameOfMoment, frameStartUs } from '../../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import type { Moment } from '../../../../engine/time/moment.ts';
 
@@ -70,7 +70,7 @@ export function reviewOnFrames(review: Review, clips: ReadonlyMap<string, SameFr
     if (frames === undefined) return null;
     const { footage, range, table, facts, file, copy } = frames;
     const move = (moment: Moment): Moment => {
-      const known = 'frame' in moment ? moment.frame : frameAtUs(footage, Math.round(moment.seconds * 1_000_000));
+      const known = frameOfMoment(moment, footage);
       const frame = nearestIn(range, known) - range.firstFrame;
       return { frame, ticks: table.ticks[frame] ?? 0 };
     };
@@ -82,7 +82,9 @@ export function reviewOnFrames(review: Review, clips: ReadonlyMap<string, SameFr
 }
 
 const usOf = (moment: Moment, table: FrameTable): number =>
-  'frame' in moment ? frameStartUs(table, Math.min(moment.frame, table.ticks.length - 1)) : moment.seconds * 1_000_000;
+  'frame' in moment
+    ? frameStartUs(table, Math.min(moment.frame, table.ticks.length - 1))
+    : frameStartUs(table, 0) + moment.seconds * 1_000_000;
 
 const showsIn = ({ from, to }: Drawing, { firstFrame, lastFrame }: FrameRange): boolean =>
   ('seconds' in from || from.frame <= lastFrame) && ('seconds' in to || to.frame >= firstFrame);

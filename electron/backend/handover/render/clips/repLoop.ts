@@ -3,7 +3,7 @@ import { isJudging } from '../../../../../engine/review/parts.ts';
 import type { Clip } from '../../../../../engine/review/review.ts';
 import { type Severity, severities } from '../../../../../engine/rubric/rubric.ts';
 import type { FlagRow } from '../../../../../engine/sheet/flagRows.ts';
-import { frameAtUs, frameEndUs, frameStartUs } from '../../../../../engine/time/frames.ts';
+import { frameAtUs, frameEndUs, frameStartUs, timesOf } from '../../../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../../../engine/time/frameTable.ts';
 import { type Moment, momentUs } from '../../../../../engine/time/moment.ts';
 import { ProblemError } from '../../../../contract/reply.ts';
@@ -38,7 +38,7 @@ const longestUs = 10_000_000;
 
 /** The flagged reps of a clip whose time is known, rising; praise and plain notes alone ask for no loop. */
 export function repsToLoop(clip: Clip, rows: readonly FlagRow[], table: FrameTable): readonly RepToLoop[] {
-  const at = (moment: Moment): number | null => momentUs(moment, table.timeBase);
+  const at = (moment: Moment): number | null => momentUs(moment, timesOf(table));
   const reps = [...clip.reps].sort((one, other) => one.index - other.index);
   return reps.flatMap((rep, index) => {
     const [row] = rows
