@@ -1,5 +1,6 @@
 // Plain JavaScript, so that an old Node can read it and say what is wrong instead of crashing in the native module.
 
+import module from 'node:module';
 import path from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
@@ -15,4 +16,6 @@ const here = path.dirname(fileURLToPath(import.meta.url));
 const [target = '', ...rest] = process.argv.slice(2);
 const file = path.resolve(here, target);
 process.argv = [process.argv[0] ?? '', file, ...rest];
+// Without it each command strips the types of hundreds of files again, which takes as long as all the rest.
+module.enableCompileCache();
 await import(pathToFileURL(file).href);
