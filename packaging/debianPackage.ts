@@ -59,6 +59,7 @@ export async function debianPackage({ program, version, architecture, output, pa
     [path.join(linuxFolder, 'rackside.desktop'), at('usr', 'share', 'applications', 'rackside.desktop')],
     [path.join(linuxFolder, 'rackside.xml'), at('usr', 'share', 'mime', 'packages', 'rackside.xml')],
     [path.join(linuxFolder, 'copyright'), at('usr', 'share', 'doc', 'rackside', 'copyright')],
+    [path.join(rootFolder, 'THIRD-PARTY.md'), at('usr', 'share', 'doc', 'rackside', 'THIRD-PARTY.md')],
     [path.join(linuxFolder, 'postinst'), at('DEBIAN', 'postinst')],
     [path.join(pictures, 'mark.svg'), at('usr', 'share', 'icons', 'hicolor', 'scalable', 'apps', 'rackside.svg')],
     [path.join(pictures, 'mark.png'), at('usr', 'share', 'icons', 'hicolor', '256x256', 'apps', 'rackside.png')],

@@ -2,7 +2,7 @@ import { cp, mkdir, readdir, readFile, rm, stat, writeFile } from 'node:fs/promi
 import path from 'node:path';
 import { distFolder, rootFolder } from '../electron/launch/folders.ts';
 import { type BuildFacts, buildFactsFile } from '../electron/main/about/buildFacts.ts';
-import { productionPackages } from './productionPackages.ts';
+import { loadedPackages } from './loadedPackages.ts';
 import { isShipped } from './shippedFiles.ts';
 import type { Target } from './target.ts';
 
@@ -64,7 +64,7 @@ async function descriptionOf(version: string): Promise<string> {
 }
 
 async function copyPackages(modules: string, target: Target): Promise<void> {
-  for (const { name, folder, place } of productionPackages(rootFolder, target)) {
+  for (const { name, folder, place } of loadedPackages(rootFolder, target)) {
     const entries = await readdir(folder, { recursive: true, withFileTypes: true });
     for (const entry of entries) {
       if (!entry.isFile()) continue;

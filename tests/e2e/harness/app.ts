@@ -32,7 +32,12 @@ export type App = {
 };
 
 /** `mayStart`: false once the run is at its end. */
-type StartOptions = LaunchOptions & { readonly mayStart: () => boolean; readonly measuring?: 'byItself' | 'onDemand' };
+type StartOptions = LaunchOptions & {
+  readonly mayStart: () => boolean;
+  readonly measuring?: 'byItself' | 'onDemand';
+  /** Starts the app in another way than the built one is started. */
+  readonly start?: () => Promise<Started>;
+};
 
 /** Runs in the page: a library, this one or the next that is made, measures nothing by itself from now on. */
 async function measureOnDemandAlone(): Promise<void> {
@@ -45,10 +50,16 @@ async function measureOnDemandAlone(): Promise<void> {
   if (state.ok && state.value.kind === 'open') await change();
 }
 
-type Started = { readonly child: ChildProcess; readonly ended: Promise<number | null>; readonly endpoint: string };
+/** An app that has begun to run: its process, its end, the address to drive it by. */
+export type Started = {
+  readonly child: ChildProcess;
+  readonly ended: Promise<number | null>;
+  readonly endpoint: string;
+};
 
 async function startApp(options: StartOptions): Promise<Started> {
   if (!options.mayStart()) throw new Error('The run is at its end.');
+  if (options.start !== undefined) return options.start();
   const { args, env } = appCommand(options);
   const child = spawn(options.executable, ['--remote-debugging-port=0', ...args], {
     env,
@@ -148,7 +159,8 @@ async function backendOf(root: number): Promise<number | null> {
   return null;
 }
 
-function debuggingEndpoint(child: ChildProcess): Promise<string> {
+/** The address that a starting app says it can be driven by. */
+export function debuggingEndpoint(child: ChildProcess): Promise<string> {
   return new Promise((resolve, reject) => {
     let words = '';
     child.stderr?.on('data', (chunk: Buffer) => {

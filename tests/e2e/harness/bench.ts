@@ -2,7 +2,7 @@ import { cp, mkdir, mkdtemp, rm } from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
 import { rootFolder } from '../../../electron/launch/folders.ts';
-import { type App, launchApp } from './app.ts';
+import { type App, launchApp, type Started } from './app.ts';
 import { startAgain } from './command.ts';
 import { finishedJob } from './jobs.ts';
 
@@ -14,6 +14,8 @@ export type Bench = {
   readonly newFolder: (name: string) => string;
   /** Starts the app on a folder; it is ended with the run if the scenario does not do it. */
   readonly launch: (folder: string, measuring?: 'byItself' | 'onDemand', heard?: string) => Promise<App>;
+  /** Starts the app in a way of one's own, on a folder for what answers its dialogs. */
+  readonly launchBy: (start: () => Promise<Started>, folder: string) => Promise<App>;
   /** Starts the app a second time on a folder where it runs. */
   readonly launchAgain: (folder: string) => ReturnType<typeof startAgain>;
   /** A new folder with a library that holds the demo session; made by the app once, copied after that. */
@@ -43,12 +45,14 @@ export async function createBench(executable: string, environment: NodeJS.Proces
     folders += 1;
     return path.join(home, `${folders}-${name}`);
   };
-  const launch: Bench['launch'] = async (folder, measuring = 'onDemand', heard = undefined) => {
-    const app = await launchApp({ executable, environment, folder, heard, mayStart: () => !ended, measuring });
+  const shown = async (app: App): Promise<App> => {
     running.add(app);
     await app.page.setViewportSize(viewport);
     return app;
   };
+  const mayStart = (): boolean => !ended;
+  const launch: Bench['launch'] = async (folder, measuring = 'onDemand', heard = undefined) =>
+    shown(await launchApp({ executable, environment, folder, heard, mayStart, measuring }));
   const makeDemo = async (): Promise<string> => {
     const folder = newFolder('demo');
     const app = await launch(folder);
@@ -62,6 +66,7 @@ export async function createBench(executable: string, environment: NodeJS.Proces
     runtime: { executable, environment },
     newFolder,
     launch,
+    launchBy: async (start, folder) => shown(await launchApp({ executable, environment, folder, mayStart, start })),
     launchAgain: (folder) => startAgain({ executable, environment, folder }),
     demoFolder: async (name) => {
       demo ??= makeDemo();

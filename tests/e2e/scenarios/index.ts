@@ -4,6 +4,7 @@ import { arranging } from './arranging.ts';
 import { cameras } from './cameras.ts';
 import { compare } from './compare.ts';
 import { covers } from './covers.ts';
+import { deb } from './deb/index.ts';
 import { firstStart } from './firstStart.ts';
 import { flagging } from './flagging.ts';
 import { flow } from './flow.ts';
@@ -30,6 +31,7 @@ import { strip } from './strip.ts';
 
 /** The longest first, so that no lane waits for one at the end. */
 export const scenarios: readonly Scenario[] = [
+  deb,
   startPage,
   look,
   handover,

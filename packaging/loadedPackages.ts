@@ -13,7 +13,7 @@ const descriptionSchema = v.looseObject({
 });
 
 /** A package that goes into the program. */
-export type ProductionPackage = {
+export type LoadedPackage = {
   readonly name: string;
   /** Where it lies, and relative to the folder of all packages. */
   readonly folder: string;
@@ -41,10 +41,10 @@ const neverRun: Readonly<Record<string, readonly string[]>> = {
 const isTypes = (name: string): boolean => name.startsWith('@types/') || name === '@webgpu/types';
 
 /** The packages that the backend and the commands load while they run on a machine, each once, and what those need in turn. */
-export function productionPackages(rootFolder: string, target: Target): readonly ProductionPackage[] {
+export function loadedPackages(rootFolder: string, target: Target): readonly LoadedPackage[] {
   const top = path.join(rootFolder, 'node_modules');
   const modules = realpathSync(top);
-  const found = new Map<string, ProductionPackage>();
+  const found = new Map<string, LoadedPackage>();
   const visit = (folder: string): void => {
     const { name, dependencies, optionalDependencies } = describe(folder);
     for (const needed of Object.keys({ ...dependencies, ...optionalDependencies })) {

@@ -3,7 +3,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { rootFolder } from '../../electron/launch/folders.ts';
-import { productionPackages } from '../../packaging/productionPackages.ts';
+import { loadedPackages } from '../../packaging/loadedPackages.ts';
 
 const linux = { platform: 'linux', architecture: 'x64' } as const;
 
@@ -16,7 +16,7 @@ function checkout(packages: Readonly<Record<string, object>>): string {
   return root;
 }
 
-const places = (root: string): readonly string[] => productionPackages(root, linux).map(({ place }) => place);
+const places = (root: string): readonly string[] => loadedPackages(root, linux).map(({ place }) => place);
 
 test('packages are followed to those they need, to the copy that Node would load', () => {
   const root = checkout({
@@ -50,7 +50,7 @@ test('a package that is needed and not installed is named', () => {
 });
 
 test("Rackside's own: the library's database goes along; the runtime, tools and updaters do not", () => {
-  const names = productionPackages(rootFolder, linux).map(({ name }) => name);
+  const names = loadedPackages(rootFolder, linux).map(({ name }) => name);
   expect(names).toContain('better-sqlite3');
   expect(
     names.filter((name) => /^(electron|vite|typescript|react)$|updater|global-agent|^@types\//.test(name)),
