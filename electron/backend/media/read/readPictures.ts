@@ -6,6 +6,7 @@ import type { PictureSize, UprightPicture } from '../probe/streams.ts';
 import { type MediaTools, passthroughOptions } from '../tools/mediaTools.ts';
 import { refuseClip } from '../tools/refuse.ts';
 import { fileAddress, safeInputOptions } from '../tools/safeInput.ts';
+import { canBeginInside } from './beginInside.ts';
 import { decodedFrames } from './decodedFrames.ts';
 import { type Look, lightOf, partSeen, turned } from './lookFilters.ts';
 
@@ -46,7 +47,7 @@ export async function* readPictures(
   const lastFrame = Math.min(options.lastFrame ?? table.ticks.length - 1, table.ticks.length - 1);
   if (lastFrame < firstFrame) return;
   const decoded = decodedFrames(tools, {
-    args: argumentsFor(tools, clip, options, { firstFrame, lastFrame }),
+    args: argumentsFor(tools, clip, options, { firstFrame, lastFrame, seeks: await canBeginInside(clip) }),
     frameBytes: bytesOf(options),
     bytes: options.bytes,
     signal,
@@ -94,14 +95,19 @@ function argumentsFor(
   tools: MediaTools,
   clip: string,
   { table, within = { table, firstFrame: 0 }, shown, look, planes, shrinkTo }: ReadOptions,
-  { firstFrame, lastFrame }: { readonly firstFrame: number; readonly lastFrame: number },
+  {
+    firstFrame,
+    lastFrame,
+    seeks,
+  }: { readonly firstFrame: number; readonly lastFrame: number; readonly seeks: boolean },
 ): string[] {
   const { width, height } = shrinkTo ?? sizeRead(shown, look);
   const first = within.firstFrame + firstFrame;
-  const from = first === 0 ? [] : ['-ss', secondsBefore(within.table, first)];
+  const from = first === 0 || !seeks ? [] : ['-ss', secondsBefore(within.table, first)];
   const filters = [
     // Of two frames with the same time only one can be seen, and the table holds one.
     'select=isnan(prev_selected_pts)+gt(pts\\,prev_selected_pts)',
+    ...(first === 0 || seeks ? [] : [`select=gte(n\\,${first})`]),
     ...turned(shown),
     ...partSeen(shown, look),
     // Newer builds would leave the full range of some phones as it is.
@@ -173,7 +179,7 @@ async function* readRun(
   { table, frames, size, from, signal }: ChosenOptions,
 ): AsyncGenerator<ReadPicture, void, void> {
   const decoded = decodedFrames(tools, {
-    args: argumentsForChosen(tools, clip, { table, frames, size, from }),
+    args: argumentsForChosen(tools, clip, { table, frames, size, from }, await canBeginInside(clip)),
     frameBytes: bytesOf({ planes: 'colour', shown: size }),
     signal,
   });
@@ -192,8 +198,13 @@ async function* readRun(
   if (missing !== undefined) throw undecodedFrame(clip, table, { frame: missing, cause: next.value });
 }
 
-function argumentsForChosen(tools: MediaTools, clip: string, { table, frames, size, from }: ChosenOptions): string[] {
-  const first = frames[0] ?? 0;
+function argumentsForChosen(
+  tools: MediaTools,
+  clip: string,
+  { table, frames, size, from }: ChosenOptions,
+  seeks: boolean,
+): string[] {
+  const first = seeks ? (frames[0] ?? 0) : 0;
   const filters = [
     // Of two frames with the same time only one can be seen, and the table holds one.
     'select=isnan(prev_selected_pts)+gt(pts\\,prev_selected_pts)',

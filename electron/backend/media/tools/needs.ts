@@ -7,7 +7,7 @@ const needs = {
   decoders: ['h264', 'hevc', 'vp8', 'vp9', 'mpeg4', 'mjpeg', 'prores', 'aac', 'mp3', 'opus', 'rawvideo', 'pcm_s16le'],
   filters: [
     ...['scale', 'format', 'crop', 'hflip', 'vflip', 'transpose', 'lutyuv', 'setsar'],
-    ...['select', 'setpts', 'fps', 'tile', 'aresample'],
+    ...['select', 'trim', 'setpts', 'fps', 'tile', 'aresample'],
   ],
 } as const;
 

@@ -1,5 +1,6 @@
 import type { WorkOptions } from '../probe/probeClip.ts';
 import type { UprightPicture } from '../probe/streams.ts';
+import { canBeginInside } from '../read/beginInside.ts';
 import { type Look, lightOf, partSeen, turned } from '../read/lookFilters.ts';
 import type { MediaTools } from '../tools/mediaTools.ts';
 import { runFfmpeg } from '../tools/runFfmpeg.ts';
@@ -36,18 +37,20 @@ export type FilmstripOptions = WorkOptions & {
 };
 
 /** Writes one upright picture of a clip as JPEG. */
-export function makePoster(
+export async function makePoster(
   tools: MediaTools,
   clip: string,
   output: string,
   { as, atUs, signal }: PosterOptions,
 ): Promise<void> {
   const fit = `scale=w='min(iw,${posterPx})':h='min(ih,${posterPx})':force_original_aspect_ratio=decrease`;
-  return runFfmpeg(tools, {
+  const from = await beginningAt(clip, atUs);
+  const filters = [...from.filters, framed(as, [fit])];
+  await runFfmpeg(tools, {
     input: clip,
-    inputOptions: ['-ss', seconds(atUs)],
+    inputOptions: from.options,
     output,
-    outputOptions: ['-map', '0:v:0', '-an', '-frames:v', '1', '-vf', framed(as, [fit]), ...jpeg],
+    outputOptions: ['-map', '0:v:0', '-an', '-frames:v', '1', '-vf', filters.join(','), ...jpeg],
     writes: 'mjpeg',
     signal,
   });
@@ -67,13 +70,14 @@ export async function makeFilmstrip(
     `setpts=PTS-STARTPTS-${(slotS / 2).toFixed(6)}/TB`,
     `fps=fps=${pictures * 1_000_000}/${durationUs}:start_time=0:round=up`,
   ];
+  const from = await beginningAt(clip, fromUs);
   const sideBySide = [`scale=-2:${heightPx}`, 'setsar=1', `tile=${pictures}x1`];
   await runFfmpeg(tools, {
     input: clip,
     inputOptions: [
       ...(durationUs > decodeAllUpToUs ? ['-skip_frame', 'nokey'] : []),
-      ...(fromUs > 0 ? ['-ss', seconds(fromUs)] : []),
-      ...(as === undefined ? [] : ['-t', seconds(durationUs)]),
+      ...from.options,
+      ...(as === undefined ? [] : ['-t', seconds(from.filters.length === 0 ? durationUs : fromUs + durationUs)]),
     ],
     output,
     outputOptions: [
@@ -83,13 +87,22 @@ export async function makeFilmstrip(
       '-frames:v',
       '1',
       '-vf',
-      [...inTime, framed(as, sideBySide)].join(','),
+      [...from.filters, ...inTime, framed(as, sideBySide)].join(','),
       ...jpeg,
     ],
     writes: 'mjpeg',
     signal,
   });
   onProgress?.(1);
+}
+
+/** Options and filters that begin a clip at a moment. */
+async function beginningAt(clip: string, atUs: number) {
+  if (atUs <= 0) return { options: [], filters: [] };
+  const start = seconds(atUs);
+  return (await canBeginInside(clip))
+    ? { options: ['-ss', start], filters: [] }
+    : { options: [], filters: [`trim=start=${start}`] };
 }
 
 /** Filters that show the footage as a clip does, then the others, in the full range of a JPEG. */

@@ -34,6 +34,7 @@ const allNeeded = [
   ...['libx264', 'aac', 'libopus', 'mjpeg', 'rawvideo', 'pcm_s16le'],
   ...['h264', 'hevc', 'vp8', 'vp9', 'mpeg4', 'prores', 'mp3', 'opus'],
   ...['scale', 'format', 'crop', 'hflip', 'vflip', 'transpose', 'lutyuv', 'setsar', 'select', 'setpts', 'fps', 'tile'],
+  'trim',
   'aresample',
 ];
 
