@@ -1,4 +1,5 @@
 import type * as v from 'valibot';
+import { aboutRequests } from './about.ts';
 import { arrangingRequests } from './arranging.ts';
 import { binRequests } from './bin.ts';
 import { cameraRequests } from './cameras.ts';
@@ -28,6 +29,7 @@ import { traineeRequests } from './trainees.ts';
  * Both ends derive their types from this table and check both directions against it.
  */
 export const requests = {
+  ...aboutRequests,
   ...libraryRequests,
   ...deskRequests,
   ...nightRequests,

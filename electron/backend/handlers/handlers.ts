@@ -1,4 +1,5 @@
 import type { RequestName } from '../../contract/requests.ts';
+import { getAbout, getNotices } from './about.ts';
 import { listActs, redoAct, undoAct } from './acts.ts';
 import { compareSessionsOfLibrary, compareWithFile } from './agreement.ts';
 import {
@@ -96,6 +97,8 @@ import { addTrainee, getTraineeHistory, getTraineeSpeeds, setNames, updateTraine
 
 /** Who answers which request. */
 export const handlers: { readonly [N in RequestName]: Handler<N> } = {
+  'about.get': getAbout,
+  'about.notices': getNotices,
   'library.state': getLibraryState,
   'library.create': createNewLibrary,
   'library.verify': verifyWholeLibrary,

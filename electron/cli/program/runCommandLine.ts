@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { Command } from 'commander';
+import { addAbout } from '../commands/about.ts';
 import { addAgree } from '../commands/agree.ts';
 import { addBreakdown } from '../commands/breakdown.ts';
 import { addClip } from '../commands/clip.ts';
@@ -101,6 +102,7 @@ export function buildProgram(host: Host): Command {
     addFilmCard,
     addRubric,
     addLibrary,
+    addAbout,
   ])
     add(program, host);
   program.on('command:*', ([name]: string[]) => {

@@ -34,6 +34,8 @@ export const media = {
     '{variable} names a program that does not run as {tool}, so nothing was changed; correct it, or unset it to use the {tool} that comes with Rackside.',
   toolMissing:
     'No {tool} that runs was found, so nothing was changed; run “npm install” again, or set {variable} to one on this computer.',
+  noNotices:
+    'The licences of what others made are missing from Rackside’s folder (THIRD-PARTY.md); nothing was changed. Install Rackside again to have them.',
   alreadyInSession: '“{file}” is already in this session, so it was not added again.',
   arrivalGone: 'This clip is no longer in the inbox; nothing was changed.',
   arrivalUnread: '“{file}” has not been read yet, so nothing was added to a session; wait until its picture appears.',

@@ -39,6 +39,8 @@ export const media = {
     '{variable} nennt ein Programm, das nicht als {tool} läuft. Es wurde nichts geändert; korrigier die Angabe oder lösch sie, dann nimmt Rackside das mitgelieferte {tool}.',
   toolMissing:
     'Es wurde kein lauffähiges {tool} gefunden. Es wurde nichts geändert; führ noch einmal „npm install“ aus oder setz {variable} auf eines auf diesem Computer.',
+  noNotices:
+    'Die Lizenzen der Werke anderer fehlen in Racksides Ordner (THIRD-PARTY.md); es wurde nichts geändert. Installier Rackside neu, um sie zu bekommen.',
   alreadyInSession: '„{file}“ ist schon in dieser Einheit und wurde nicht noch einmal hinzugefügt.',
   arrivalGone: 'Dieser Clip liegt nicht mehr im Eingang. Es wurde nichts geändert.',
   arrivalUnread:

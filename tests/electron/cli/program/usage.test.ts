@@ -27,6 +27,7 @@ describe('how commands are used', () => {
     ['library', 'measure'],
     ['library', 'second-look'],
     ['library', 'verify'],
+    ['about'],
   ])('%s %s explains itself', async (...command) => {
     const { code, stdout, stderr } = await run([...command.filter((word) => word !== undefined), '--help']);
     expect([code, stderr]).toEqual([0, '']);
