@@ -2,6 +2,7 @@ import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { app, type BrowserWindow, Menu, protocol, session } from 'electron';
 import type { Language } from '../../engine/language/language.ts';
+import { closeToOthers } from '../backend/files/ownerAlone.ts';
 import { errorFacts, openLog } from '../backend/log/log.ts';
 import { channels } from '../contract/bridge.ts';
 import type { AnyEvent } from '../contract/events.ts';
@@ -21,12 +22,15 @@ import { goOffline, lockContents, lockSession } from './window/lockdown.ts';
 import { menuTemplate } from './window/menu.ts';
 import { microphoneGate } from './window/microphone.ts';
 import { openWindow } from './window/openWindow.ts';
+import { forgetRecentFiles, keepRecentFilesApart } from './window/recentFiles.ts';
 
 const tools = process.env.RACKSIDE_TOOLS === '1' ? 'with-tools' : 'without-tools';
 let window: BrowserWindow | null = null;
 let ending: Ending | null = null;
+const chosenFolder = path.join(app.getPath('userData'), 'chosen-files');
 
 goOffline(app.commandLine);
+keepRecentFilesApart(process.platform, process.env, chosenFolder);
 // As the root user of Linux the sandbox can't start, and asking for it would stop every child process.
 if (!app.commandLine.hasSwitch('no-sandbox')) app.enableSandbox();
 // Must happen before the app is ready, in the same turn.
@@ -57,6 +61,9 @@ function open(): void {
   // Whoever started the window hears that its program runs.
   const { RACKSIDE_STARTED: mark } = process.env;
   if (mark !== undefined) void writeFile(mark, '').catch(() => undefined);
+  closeToOthers(app.getPath('userData'));
+  forgetRecentFiles(process.platform, chosenFolder);
+  app.on('quit', () => forgetRecentFiles(process.platform, chosenFolder));
   const appFolder = app.getAppPath();
   const dist = path.join(appFolder, 'dist');
   const libraryFolder = process.env.RACKSIDE_LIBRARY ?? path.join(app.getPath('userData'), 'library');

@@ -75,6 +75,8 @@ export const offlineSwitches: readonly (readonly [name: string, value?: string])
   // Whatever still asks for a host finds none.
   ['host-resolver-rules', 'MAP * ~NOTFOUND'],
   ['force-webrtc-ip-handling-policy', 'disable_non_proxied_udp'],
+  // A chooser in another process would note in the user's own list of recent files what was chosen.
+  ['xdg-portal-required-version', '999'],
   [
     'disable-features',
     'AutofillServerCommunication,CertificateTransparencyComponentUpdater,MediaRouter,NetworkTimeServiceQuerying,OptimizationHints,Translate,WebRtcHideLocalIpsWithMdns',

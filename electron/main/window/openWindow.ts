@@ -4,14 +4,13 @@ import type { Language } from '../../../engine/language/language.ts';
 import type { Log } from '../../backend/log/log.ts';
 import { pageAddress } from '../../contract/addresses.ts';
 import { isOwnAddress } from '../page/ownAddress.ts';
+import { type DrawnWindow, mostDrawingMs, showWhenDrawn } from './lateWindow.ts';
 import { pagePreferences } from './lockdown.ts';
 import { sayDialogs } from './sayWindow.ts';
 
 /** Colours of paper, as in the page's own style: what shows before the page has drawn itself. */
 const paper = { light: '#efe8da', dark: '#211d17' };
 const reloads = { most: 3 };
-/** How long the page may take until it has drawn itself; it takes a second or two. */
-const mostDrawingMs = 60_000;
 
 /**
  * Opens the desk's window in its language and shows it when the page has drawn itself. A page that crashes is loaded again, a few
@@ -34,18 +33,19 @@ export function openWindow(
     icon: path.join(app.getAppPath(), 'renderer', 'pictures', 'mark.png'),
     webPreferences: pagePreferences(preload),
   });
-  // What can't be drawn is shown all the same: a program without a window would be in nobody's hands.
-  const late = setTimeout(() => {
-    log.error('the page has not drawn itself');
-    if (window.isDestroyed()) return;
-    window.show();
-    void dialog.showMessageBox(window, { type: 'error', message: sayDialogs(language())('lateWindow', { logFile }) });
-  }, mostDrawingMs);
-  window.once('ready-to-show', () => {
-    clearTimeout(late);
-    window.show();
+  const drawn: DrawnWindow = {
+    onDrawn: (listener) => void window.once('ready-to-show', listener),
+    onClosed: (listener) => void window.once('closed', listener),
+    isDestroyed: () => window.isDestroyed(),
+    show: () => window.show(),
+  };
+  showWhenDrawn(drawn, {
+    limitMs: mostDrawingMs,
+    onLate: () => {
+      log.error('the page has not drawn itself');
+      void dialog.showMessageBox(window, { type: 'error', message: sayDialogs(language())('lateWindow', { logFile }) });
+    },
   });
-  window.once('closed', () => clearTimeout(late));
   // Where the page has left all the same, what it showed is in the library.
   window.webContents.on('did-navigate', (_event, address) => {
     if (isOwnAddress(address)) return;

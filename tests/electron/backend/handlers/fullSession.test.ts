@@ -1,6 +1,10 @@
 import path from 'node:path';
 import Database from 'better-sqlite3';
 import { expect, it } from 'vitest';
+import { factsOnlyRow } from '../../../../electron/backend/jobs/importFootage.ts';
+import { closeWriting, openWriting, run } from '../../../../electron/backend/store/connection.ts';
+import { insertFootage } from '../../../../electron/backend/store/footage.ts';
+import { writeFrameTable } from '../../../../electron/backend/store/frameTables.ts';
 import { digestAnew } from '../alterLibrary.ts';
 import { ask, backendOn, newLibrary, newSession, refusal, temporaryFolder } from '../workbench.ts';
 
@@ -13,8 +17,31 @@ async function filled(fill: (database: Database.Database, ids: { sessionId: stri
   const database = new Database(path.join(folder, 'rackside.sqlite'));
   database.transaction(() => fill(database, session))();
   database.close();
+  giveFrames(folder);
   digestAnew(folder);
   return { backend: backendOn(folder), ...session };
+}
+
+const frames = 1200;
+const timeBase = { numerator: 1, denominator: 30 };
+
+/** Gives every clip the frames of one film, so that a moment can be named. */
+function giveFrames(folder: string): void {
+  const writing = openWriting(path.join(folder, 'rackside.sqlite'));
+  const facts = {
+    codec: 'h264',
+    width: 64,
+    height: 64,
+    rotationDeg: 0,
+    frames,
+    timeBase,
+    durationUs: 40_000_000,
+  } as const;
+  insertFootage(writing, { ...factsOnlyRow(facts), id: 'film' });
+  const table = { timeBase, ticks: Array.from({ length: frames }, (_, frame) => frame), endTicks: frames };
+  writeFrameTable(writing, 'film', 'original', table);
+  run(writing, "UPDATE clip SET footage_id = 'film'");
+  closeWriting(writing);
 }
 
 const addEntries =
@@ -40,6 +67,12 @@ const addFlags = (count: number) => (database: Database.Database, ids: { entryId
      VALUES (?, 'clip-0', ?, 'depth', 'keep', 1, 0, 0, '', '')`,
   );
   for (let index = 0; index < count; index += 1) insert.run(`flag-${index}`, index + 1);
+};
+
+const addReps = (count: number) => (database: Database.Database, ids: { entryId: string }) => {
+  addClips(1)(database, ids);
+  const insert = database.prepare("INSERT INTO rep (id, clip_id, start_frame, start_ticks) VALUES (?, 'clip-0', ?, ?)");
+  for (let index = 0; index < count; index += 1) insert.run(`rep-${index}`, 2 * index, 2 * index);
 };
 
 // The review format's own figures: 100 exercises a session, 100 clips and 5,000 flags an exercise.
@@ -73,4 +106,21 @@ it('opens a session with 130 exercises, and one with 5,200 flags', async () => {
   const marked = await filled(addFlags(5200));
   const { review } = await ask(marked.backend, 'review.get', { sessionId: marked.sessionId });
   expect(review.entries[0]?.flags).toHaveLength(5200);
+});
+
+it('takes the 5,000th flag of an exercise and refuses the next in one sentence', async () => {
+  const { backend, sessionId } = await filled(addFlags(4999));
+  const flag = { clipId: 'clip-0', criterion: 'depth', severity: 'keep', reps: 'set', frame: 0 } as const;
+  await ask(backend, 'flags.add', flag);
+  const { code, sentence } = await refusal(backend, 'flags.add', flag);
+  expect([code, sentence]).toEqual(['conflict', expect.stringMatching(/5000 flags at most.*nothing was changed/)]);
+  expect((await ask(backend, 'review.get', { sessionId })).review.entries[0]?.flags).toHaveLength(5000);
+});
+
+it('takes the 500th rep of a clip and refuses the next in one sentence', async () => {
+  const { backend, sessionId } = await filled(addReps(499));
+  await ask(backend, 'reps.mark', { clipId: 'clip-0', edge: 'start', frame: 998 });
+  const { code, sentence } = await refusal(backend, 'reps.mark', { clipId: 'clip-0', edge: 'start', frame: 1000 });
+  expect([code, sentence]).toEqual(['conflict', expect.stringMatching(/500 reps at most.*nothing was changed/)]);
+  expect((await ask(backend, 'review.get', { sessionId })).review.entries[0]?.clips[0]?.reps).toHaveLength(500);
 });
