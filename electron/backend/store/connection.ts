@@ -148,12 +148,20 @@ export function setNumberPragma(connection: Writing, name: 'application_id' | 'u
   databaseOf(connection).pragma(`${name} = ${Math.trunc(value)}`);
 }
 
-/** Folds the log back into the file, so that a closed library is one file, then closes. */
+/**
+ * Folds the log back into the file, so that a closed library is one file, then closes. Where the disk refuses that, the log stays
+ * beside the file and is read when the library is next opened.
+ */
 export function closeWriting(connection: Writing): void {
   const database = databaseOf(connection);
-  database.pragma('optimize');
-  database.pragma('wal_checkpoint(TRUNCATE)');
-  database.close();
+  try {
+    database.pragma('optimize');
+    database.pragma('wal_checkpoint(TRUNCATE)');
+  } catch (error) {
+    if (!(error instanceof Database.SqliteError)) throw error;
+  } finally {
+    database.close();
+  }
 }
 
 /** Closes a writing connection that could not be made ready, and folds nothing back. */

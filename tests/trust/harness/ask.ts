@@ -17,11 +17,12 @@ export async function ask<N extends RequestName>(asked: Asked, name: N, params: 
 
 const isOpen = ({ state }: Job): boolean => state === 'waiting' || state === 'running';
 
-/** All jobs, once none of them waits or runs any more. */
-export async function jobsAtRest(asked: Asked): Promise<readonly Job[]> {
+/** All jobs, once none of them waits or runs any more, or so much time has passed. */
+export async function jobsAtRest(asked: Asked, mostMs = Number.POSITIVE_INFINITY): Promise<readonly Job[]> {
+  const since = performance.now();
   for (;;) {
     const jobs = await ask(asked, 'jobs.list', {});
-    if (!jobs.some(isOpen)) return jobs;
+    if (!jobs.some(isOpen) || performance.now() - since > mostMs) return jobs;
     await new Promise((resolve) => setTimeout(resolve, 20));
   }
 }
