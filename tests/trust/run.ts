@@ -7,7 +7,7 @@ import { rootFolder } from '../../electron/launch/folders.ts';
 import { NotHere, type Proof } from './harness/proof.ts';
 import { randomOf } from './harness/random.ts';
 import { type SeedLibrary, seedLibrary } from './harness/seedLibrary.ts';
-import { isHeld, type Outcome, tableOf } from './harness/table.ts';
+import { isHeld, linesByProof, linesOf, type Outcome, tableOf } from './harness/table.ts';
 import { timeLeft } from './harness/timeLeft.ts';
 import { proofs } from './proofs.ts';
 
@@ -54,16 +54,16 @@ async function run(): Promise<number> {
   await Promise.all(Array.from({ length: lanes }, lane));
   rmSync(seedFolder, { recursive: true, force: true });
   outcomes.sort((one, other) => orderOf(one) - orderOf(other));
-  const table = tableOf(outcomes);
-  const told = `${started.toISOString().slice(0, 10)}, ${said}, seed ${values.seed}, Node ${process.version} on ${process.platform}:`;
-  process.stdout.write(`\n${told}\n\n${table}\n`);
+  const told = `${started.toISOString().slice(0, 10)}, ${said}, seed ${values.seed}`;
+  const lines = new Map(outcomes.map((outcome) => [outcome.name, linesOf(outcome, told)]));
+  process.stdout.write(`\n${tableOf([...lines.values()].flat())}\n`);
   for (const { name, figures } of outcomes) {
     for (const { what, wrong } of figures) {
       for (const each of wrong.slice(0, 20)) process.stdout.write(`\nWRONG ${name}, ${what}: ${each}`);
     }
   }
-  if (values.record) record(`${told}\n\n${table}`);
-  const held = outcomes.filter(isHeld).length;
+  if (values.record) record(lines);
+  const held = outcomes.filter((outcome) => isHeld(outcome, values.long)).length;
   process.stdout.write(`\n${held} passed, ${outcomes.length - held} failed\n`);
   return held === outcomes.length ? 0 : 1;
 }
@@ -107,11 +107,13 @@ async function prove(
   }
 }
 
-/** Puts the figures into the guide, in place of those that stand there. */
-function record(figures: string): void {
+/** Puts the figures into the guide, in place of those that stand there of the same proofs. */
+function record(lines: ReadonlyMap<string, string[]>): void {
   const text = readFileSync(guide, 'utf8');
-  const [before, after] = [text.slice(0, text.indexOf(begins) + begins.length), text.slice(text.indexOf(ends))];
-  writeFileSync(guide, `${before}\n\n${figures}\n\n${after}`);
+  const [from, to] = [text.indexOf(begins) + begins.length, text.indexOf(ends)];
+  const known = linesByProof(text.slice(from, to));
+  const all = proofs.flatMap(({ name }) => lines.get(name) ?? known.get(name) ?? []);
+  writeFileSync(guide, `${text.slice(0, from)}\n\n${tableOf(all)}\n\n${text.slice(to)}`);
 }
 
 process.exit(await run());

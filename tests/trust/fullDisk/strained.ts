@@ -21,7 +21,7 @@ export type Strained = {
 
 const mostActs = 25;
 /** A job whose end finds no room is begun anew when the library is next opened; until then it is not waited for. */
-const mostMs = 6000;
+const mostMs = 4000;
 
 /** Works in a library whose disk may refuse at any time; what is refused is part of it. */
 export async function workUnderStrain({

@@ -9,24 +9,34 @@ export type Outcome = {
   readonly notHere: string | null;
 };
 
-export const isHeld = ({ figures, notHere }: Outcome): boolean =>
-  notHere === null && figures.every(({ wrong }) => wrong.length === 0);
+/** Whether nothing is wrong. What a machine can't run fails the whole run, and is told by the short one. */
+export const isHeld = ({ figures, notHere }: Outcome, long: boolean): boolean =>
+  notHere === null ? figures.every(({ wrong }) => wrong.length === 0) : !long;
 
 const count = (n: number): string => n.toLocaleString('en');
 
-/** The figures as a Markdown table. */
-export function tableOf(outcomes: readonly Outcome[]): string {
-  const lines = outcomes.flatMap(({ name, figures, tookS, notHere }) =>
-    notHere === null
-      ? figures.map(({ what, tried, found, wrong }, index) => {
-          const took = index === 0 ? `${tookS} s` : '';
-          return `| ${index === 0 ? name : ''} | ${what} | ${count(tried)} | ${found} | ${count(wrong.length)} | ${took} |`;
-        })
-      : [`| ${name} | not run here: ${notHere} | 0 | | | |`],
-  );
-  return [
-    '| proof | what was done | times | what was found | wrong | took |',
-    '|---|---|---|---|---|---|',
-    ...lines,
-  ].join('\n');
+const head = ['| proof | what was done | times | what was found | wrong | run |', '|---|---|---|---|---|---|'];
+
+/** The lines of a proof in the table; `run` tells when and how it was run. */
+export function linesOf({ name, figures, tookS, notHere }: Outcome, run: string): string[] {
+  if (notHere !== null) return [`| ${name} | not run here: ${notHere} | 0 | | | ${run} |`];
+  return figures.map(({ what, tried, found, wrong }, index) => {
+    const [proof, when] = index === 0 ? [name, `${run}, ${count(tookS)} s`] : ['', ''];
+    return `| ${proof} | ${what} | ${count(tried)} | ${found} | ${count(wrong.length)} | ${when} |`;
+  });
+}
+
+/** The lines of all proofs as one table of Markdown. */
+export const tableOf = (lines: readonly string[]): string => [...head, ...lines].join('\n');
+
+/** The lines of each proof in a table that was written before. */
+export function linesByProof(table: string): Map<string, string[]> {
+  const found = new Map<string, string[]>();
+  let last = '';
+  for (const line of table.split('\n')) {
+    if (!line.startsWith('| ') || head.includes(line)) continue;
+    last = /^\| ([^|]*) \|/.exec(line)?.[1]?.trim() || last;
+    found.set(last, [...(found.get(last) ?? []), line]);
+  }
+  return found;
 }
