@@ -17,6 +17,7 @@ import { libraryState } from './state/libraryState.ts';
 import { type Screen, screenState } from './state/screenState.ts';
 import { TraineeScreen } from './trainee/TraineeScreen.tsx';
 import { TraineesScreen } from './trainees/TraineesScreen.tsx';
+import { useArrival } from './useArrival.ts';
 import { sayApp } from './words/sayApp.ts';
 import { sayProblem } from './words/sayProblem.ts';
 
@@ -32,6 +33,9 @@ export function App() {
     if (demoJobId !== null && demoKnown && !demoRuns) setDemoJobId(null);
   }, [demoJobId, demoKnown, demoRuns]);
 
+  const first = library?.kind === 'none' || demoJobId !== null;
+  useArrival(library?.kind === 'open' && !first ? screen : null);
+
   if (library === null) return <main className="screen-wait">{sayApp('opening')}</main>;
   if (library.kind === 'failed') {
     return (
@@ -44,7 +48,6 @@ export function App() {
       </main>
     );
   }
-  const first = library.kind === 'none' || demoJobId !== null;
   return (
     <div className="frame">
       {first ? <FirstStartScreen demoJobId={demoJobId} onDemoJob={setDemoJobId} /> : <CurrentScreen screen={screen} />}

@@ -8,12 +8,14 @@ import { measuresState } from './state/clipState.ts';
 import { deskState } from './state/deskState.ts';
 import { handoverState } from './state/handoverState.ts';
 import { inboxState } from './state/inboxState.ts';
-import { jobsState } from './state/jobsState.ts';
+import { isUnderWay, jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';
 import { reviewState } from './state/reviewState.ts';
 import { screenState } from './state/screenState.ts';
 import { settingsState } from './state/settingsState.ts';
+import { speakSoon } from './state/spokenState.ts';
 import { deskLanguage } from './words/deskLanguage.ts';
+import { sayJob } from './words/sayJob.ts';
 import { sayJobs } from './words/sayJobs.ts';
 
 /** Whether a job has just measured the clip whose measures are on screen. */
@@ -27,6 +29,12 @@ function refreshHandedOver({ sessionId }: Job): void {
   if (sessionId !== null) void handoverState.getState().readHanded(sessionId);
 }
 
+/** Tells people who listen that the last of what ran has ended, and what failed; each of forty clips would be noise. */
+function sayEnded(job: Job): void {
+  if (isUnderWay(job) || (job.state === 'done' && jobsState.getState().jobs.some(isUnderWay))) return;
+  speakSoon('job', sayJobs('endedSaid', { state: job.state, job: sayJob(job.title) }));
+}
+
 /** What lies in the inbox is read where it is on screen; elsewhere it is enough to know how much. */
 const refreshInbox = (): Promise<void> =>
   screenState.getState().screen.kind === 'inbox'
@@ -37,6 +45,7 @@ function onEvent(event: AnyEvent): void {
   switch (event.name) {
     case 'jobChanged':
       jobsState.getState().upsert(event.data.job);
+      sayEnded(event.data.job);
       if (endedMeasuring(event.data.job)) void measuresState.getState().refresh();
       if (endedHandingOver(event.data.job)) refreshHandedOver(event.data.job);
       return;

@@ -1,5 +1,5 @@
 import { X } from 'lucide-react';
-import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { type ReactNode, useId, useLayoutEffect, useRef } from 'react';
 import { sayParts } from '../words/sayParts.ts';
 
 type DialogProps = {
@@ -13,7 +13,8 @@ type DialogProps = {
 export function Dialog({ title, onClose, size = 'usual', children }: DialogProps) {
   const element = useRef<HTMLDialogElement>(null);
   const titleId = useId();
-  useEffect(() => {
+  // Closed while it still stands in the page: only then the browser gives the focus back.
+  useLayoutEffect(() => {
     const dialog = element.current;
     if (dialog !== null && !dialog.open) {
       dialog.showModal();

@@ -35,6 +35,8 @@ export function Tick({ checked, disabled = false, onChange, children }: TickProp
 
 type NumberFieldProps = {
   readonly label: string;
+  /** What the field is called where label and unit alone say too little: "for" "s". */
+  readonly name?: string;
   /** The number as it is now, in words. */
   readonly shown: string;
   readonly unit?: string;
@@ -45,7 +47,7 @@ type NumberFieldProps = {
 };
 
 /** A number typed with a point or a comma, saved on Enter and on leaving the field; what isn't accepted goes back. */
-export function NumberField({ label, shown, unit, title, accepts, onSave }: NumberFieldProps) {
+export function NumberField({ label, name, shown, unit, title, accepts, onSave }: NumberFieldProps) {
   const [text, setText] = useState(shown);
   useEffect(() => setText(shown), [shown]);
   const save = (): void => {
@@ -60,6 +62,7 @@ export function NumberField({ label, shown, unit, title, accepts, onSave }: Numb
         className="narrow"
         type="text"
         inputMode="decimal"
+        aria-label={name}
         value={text}
         onChange={(event) => setText(event.target.value)}
         onBlur={save}

@@ -51,7 +51,7 @@ export function BinScreen() {
       <main className="list-screen">
         {items?.length === 0 && <p className="empty">{sayArranging('binEmpty')}</p>}
         {items !== null && items.length > 0 && (
-          <table className="session-table bin-table">
+          <table className="session-table bin-table" aria-label={sayArranging('bin')}>
             <thead>
               <tr>
                 <th scope="col" className="posters-column">

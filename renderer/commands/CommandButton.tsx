@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Availability, CommandFace } from './command.ts';
-import { keyWords } from './keys.ts';
+import { keyWords, spokenKeys } from './keys.ts';
 import { keysState } from './keysState.ts';
 
 export type CommandButtonProps = {
@@ -11,6 +11,8 @@ export type CommandButtonProps = {
   readonly children?: ReactNode;
   /** In place of the command's own words. */
   readonly words?: string;
+  /** What the button is called where its words need what stands around them to be understood. */
+  readonly name?: string;
   /** `icon`: the words are its name alone; `words`: without the key. */
   readonly shows?: 'key' | 'words' | 'icon';
   readonly className?: string;
@@ -28,15 +30,17 @@ export function CommandButton(props: CommandButtonProps) {
   const { command, availability, onRun, children, shows = 'key' } = props;
   const words = props.words ?? command.button?.() ?? command.label();
   const reason = availability.can ? undefined : availability.because;
+  const shortcuts = useShortcuts(command);
   return (
     <button
       type="button"
       className={props.className}
-      aria-label={shows === 'icon' ? words : undefined}
+      aria-label={props.name ?? (shows === 'icon' ? words : undefined)}
       aria-pressed={props.pressed}
       aria-expanded={props.expanded}
       aria-disabled={reason === undefined ? undefined : true}
       aria-description={reason}
+      aria-keyshortcuts={shortcuts}
       title={reason ?? props.title ?? (shows === 'icon' ? words : undefined)}
       data-severity={props.severity}
       onClick={onRun}
@@ -53,7 +57,15 @@ export function CommandButton(props: CommandButtonProps) {
   );
 }
 
-/** The key of a command, small, beside its label; the label says the rest. */
+/** The keys of a command for the `aria-keyshortcuts` of the control that runs it. */
+export const useShortcuts = (command: CommandFace): string | undefined =>
+  keysState((state) => spokenKeys(state.chosen, command));
+
+/** The key of a command, small, beside its label. No part of the control's name: `aria-keyshortcuts` says it to screen readers. */
 export function KeyHint({ command }: { readonly command: CommandFace }) {
-  return <kbd className="key-hint">{keysState((state) => keyWords(state.chosen, command))}</kbd>;
+  return (
+    <kbd className="key-hint" aria-hidden="true">
+      {keysState((state) => keyWords(state.chosen, command))}
+    </kbd>
+  );
 }

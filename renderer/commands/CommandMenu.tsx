@@ -1,5 +1,5 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useLayoutEffect, useRef, useState } from 'react';
-import { KeyHint } from './CommandButton.tsx';
+import { KeyHint, useShortcuts } from './CommandButton.tsx';
 import { availabilityOf, type Command, type CommandContext, runCommand } from './command.ts';
 
 type CommandMenuProps<C extends CommandContext> = {
@@ -110,12 +110,14 @@ type LineProps<C extends CommandContext> = {
 function Line<C extends CommandContext>({ command, context, onRun }: LineProps<C>) {
   const availability = availabilityOf(command, context);
   const reason = availability.can ? undefined : availability.because;
+  const shortcuts = useShortcuts(command);
   return (
     <button
       type="button"
       role="menuitem"
       aria-disabled={reason === undefined ? undefined : true}
       aria-description={reason}
+      aria-keyshortcuts={shortcuts}
       title={reason}
       tabIndex={-1}
       onClick={onRun}

@@ -83,6 +83,18 @@ export const keysOf = (chosen: ChosenKeys, { id, keys }: Keyed): readonly string
 /** The first chord of a command now, as people read it: "Shift F", "Umschalt F". */
 export const keyWords = (chosen: ChosenKeys, command: Keyed): string => read(keysOf(chosen, command)[0] ?? '');
 
+/** The chords of a command now, as `aria-keyshortcuts` takes them; undefined without any. */
+export function spokenKeys(chosen: ChosenKeys, command: Keyed): string | undefined {
+  const chords = keysOf(chosen, command).map((chord) =>
+    partsOf(chord)
+      .map((part) => spokenNames[part] ?? part)
+      .join('+'),
+  );
+  return chords.length === 0 ? undefined : chords.join(' ');
+}
+
+const spokenNames: Readonly<Record<string, string>> = { Mod: 'Control', '+': 'Plus' };
+
 /** Gives a command a key of the person's own; refused where another command or the window has it. */
 export function chooseKey(commands: readonly Named[], chosen: ChosenKeys, id: string, chord: string): KeyChoice {
   if (reserved.has(chord)) {

@@ -10,6 +10,7 @@ import { clipClock } from '../player/clipClock.ts';
 import { FramedPicture } from '../player/FramedPicture.tsx';
 import type { Player, PlayerOptions, PlayerView } from '../player/player.ts';
 import { repFrames } from '../player/repFrames.ts';
+import { speakSoon } from '../state/spokenState.ts';
 import { sayCompare } from '../words/sayCompare.ts';
 import { compareDesk, mirror, type Place, panAt, zoomAt } from './compareDesk.ts';
 import { transformOf } from './paneZoom.ts';
@@ -57,7 +58,7 @@ export function ComparePane(props: ComparePaneProps) {
       playback: tables.playback,
       onView: (view) => {
         canvas.current?.toggleAttribute('hidden', view.picture !== 'canvas');
-        if (readout.current !== null) write(readout.current, latest.current.side, view);
+        if (readout.current !== null) write(readout.current, latest.current, view);
         latest.current.onView(view);
       },
       onPlaying: (playing) => latest.current.onPlaying(playing),
@@ -123,7 +124,10 @@ export function ComparePane(props: ComparePaneProps) {
   );
 }
 
-function write(readout: HTMLElement, { clip, tables, rep }: Side, { frame, settled }: PlayerView): void {
+type Shown = Pick<ComparePaneProps, 'side' | 'place'>;
+
+function write(readout: HTMLElement, { side, place }: Shown, { frame, settled }: PlayerView): void {
+  const { clip, tables, rep } = side;
   const { table } = tables;
   const first = repFrames(clip.reps, rep, table)?.first ?? 0;
   const since = mediaToLiftingUs(frameStartUs(table, frame) - frameStartUs(table, first), clip.realTimeFactor);
@@ -131,6 +135,7 @@ function write(readout: HTMLElement, { clip, tables, rep }: Side, { frame, settl
     ...{ frame: toldFrame(clip, frame), time: clipClock(clip, table, frame) },
     ...{ seconds: toHundredth(since / 1_000_000), rep },
   });
+  if (settled) speakSoon(place, sayCompare('sideSaid', { side: sayCompare(place), words: readout.textContent }));
   readout.setAttribute('data-frame', String(frame));
   readout.setAttribute('data-settled', String(settled));
 }

@@ -183,7 +183,13 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
   const row = useMemo(() => spreadOver([...alike].reverse(), most, [clipId, rightId ?? '']), [alike, clipId, rightId]);
   const called = ({ date, name, clipId: id }: AlikeClip): string =>
     sayCompare(id === clipId ? 'thisClip' : 'clip', { date: day(date), name });
-  const button = (command: Command<CompareContext>, icon: ReactNode, words?: string, pressed?: boolean) => (
+  const button = (
+    command: Command<CompareContext>,
+    icon: ReactNode,
+    words?: string,
+    pressed?: boolean,
+    name?: string,
+  ) => (
     <CommandButton
       command={command}
       availability={availabilityOf(command, context)}
@@ -191,6 +197,7 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
       shows={words === undefined ? 'icon' : 'words'}
       {...(words !== undefined && { words })}
       {...(pressed !== undefined && { pressed })}
+      {...(name !== undefined && { name })}
     >
       {icon}
     </CommandButton>
@@ -274,8 +281,20 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
             </select>
           </label>
           <span className="head-gap" />
-          {button(mirrorLeft, <FlipHorizontal aria-hidden="true" />, sayCompare('left'), mirrored.left)}
-          {button(mirrorRight, <FlipHorizontal aria-hidden="true" />, sayCompare('right'), mirrored.right)}
+          {button(
+            mirrorLeft,
+            <FlipHorizontal aria-hidden="true" />,
+            sayCompare('left'),
+            mirrored.left,
+            sayCompare('mirrorOf', { side: sayCompare('left') }),
+          )}
+          {button(
+            mirrorRight,
+            <FlipHorizontal aria-hidden="true" />,
+            sayCompare('right'),
+            mirrored.right,
+            sayCompare('mirrorOf', { side: sayCompare('right') }),
+          )}
           {button(zoomsTogether, <Link2 aria-hidden="true" />, sayCompare('together'), together)}
           {button(bothFurther, <ZoomOut aria-hidden="true" />)}
           {button(bothCloser, <ZoomIn aria-hidden="true" />)}

@@ -5,7 +5,7 @@ import { minutesLeft } from '../../engine/night/pace.ts';
 import { nextStep } from '../../engine/night/sessionState.ts';
 import { day, plain } from '../base/figures.ts';
 import { later } from '../base/later.ts';
-import { KeyHint } from '../commands/CommandButton.tsx';
+import { KeyHint, useShortcuts } from '../commands/CommandButton.tsx';
 import { nextToDo } from '../commands/nightCommands.ts';
 import { useIsMine } from '../state/mine.ts';
 import { nightState } from '../state/nightState.ts';
@@ -41,9 +41,10 @@ function NextSession({ session, onGo }: { readonly session: SessionSummary; read
   const { title, traineeName, date } = session;
   const name = isMine(session) ? title : [traineeName, title].filter((part) => part !== '').join(', ');
   const step = nextStep(session);
+  const shortcuts = useShortcuts(nextToDo);
   return (
     <>
-      <button type="button" className="primary" onClick={onGo}>
+      <button type="button" className="primary" aria-keyshortcuts={shortcuts} onClick={onGo}>
         <CalendarClock aria-hidden="true" /> {nextToDo.button?.()} <KeyHint command={nextToDo} />
       </button>
       <p className="night-next">

@@ -14,7 +14,7 @@ export function SecondLooks({ sessions }: { readonly sessions: readonly SessionS
     <section className="second-looks" aria-label={sayDesk('secondLooks')}>
       <h2>{sayDesk('secondLooks')}</h2>
       <p className="soft">{sayDesk('secondLooksWords')}</p>
-      <table className="session-table">
+      <table className="session-table" aria-label={sayDesk('secondLooks')}>
         <tbody>
           {looks.map((look) => (
             <tr key={look.id} data-second-look={look.id} onFocus={() => arrangingState.getState().atRow(look.id)}>

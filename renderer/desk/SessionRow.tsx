@@ -68,7 +68,9 @@ export function SessionRow({ session, exerciseName, onDropClips, onAddClips }: S
       <td className="exercises" title={exercises}>
         {exercises === '' ? <span className="soft">{sayDesk('noExercises')}</span> : exercises}
       </td>
-      <td className="figure end">{session.clips}</td>
+      <td className="figure end" data-label={sayDesk('clips')}>
+        {session.clips}
+      </td>
       <td className="grade-cell">
         <strong className="session-mark">{session.mark === '' ? '–' : session.mark}</strong>
         {session.provisional && <span className="soft"> {sayDesk('provisional')}</span>}

@@ -20,7 +20,7 @@ export function SessionTable({ sessions, ...acts }: SessionTableProps) {
     { name: sayNight('doneSessions'), rows: sessions.filter((session) => listOf(session) === 'done') },
   ].filter(({ rows }) => rows.length > 0);
   return (
-    <table className="session-table desk-table">
+    <table className="session-table desk-table" aria-label={sayDesk('sessions')}>
       <thead>
         <tr>
           <th scope="col" className="name-column">

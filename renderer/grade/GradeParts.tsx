@@ -36,7 +36,7 @@ export function ScoreFormula({ grade, catalogue }: { readonly grade: EntryGrade;
         <>
           <span className="figure">
             100 − {off.map(plain).join(' − ')} = {points(free)}
-          </span>
+          </span>{' '}
           <span className="soft">
             {sayGrade('pointsOff', {
               parts: [sayGrade('meanOfAll'), ...costly.map((one) => nameOf(one.criterion))].join(', '),
@@ -48,7 +48,7 @@ export function ScoreFormula({ grade, catalogue }: { readonly grade: EntryGrade;
           <span className="figure">
             {plain(1 - lowestShare)} × {points(weightedMean)} + {plain(lowestShare)} × {points(lowest.score)} ={' '}
             {points(free)}
-          </span>
+          </span>{' '}
           <span className="soft">{sayGrade('meanAndLowest', { criterion: nameOf(lowest.criterion) })}</span>
         </>
       )}
@@ -93,9 +93,8 @@ export function RaiseList({ title, raises, catalogue, exerciseOf, findings }: Ra
       <ol>
         {telling.map((raise) => (
           <li key={raise.kind === 'finding' ? raise.findingId : raise.flagIds.join(' ')}>
-            <span className="gain figure">+{gain(raise.gain)}</span>
-            <Strokes severity={raise.severity} />
-            <span>{nameOf(raise)}</span>
+            <span className="gain figure">+{gain(raise.gain)}</span> <Strokes severity={raise.severity} />{' '}
+            <span>{nameOf(raise)}</span>{' '}
             {raise.kind !== 'finding' && <span className="soft">{sayGrade('reps', { count: raise.reps })}</span>}
           </li>
         ))}

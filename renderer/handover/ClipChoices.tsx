@@ -45,6 +45,7 @@ export function ClipChoices({ choices, onChoose }: ChoicesProps) {
             {atNotes.do === 'freeze' && (
               <NumberField
                 label={sayHandover('freezeFor')}
+                name={sayHandover('freezeForSeconds')}
                 unit={sayHandover('seconds')}
                 shown={plain(atNotes.lastsS)}
                 accepts={(value) => value >= 0.1 && value <= 10}
@@ -54,6 +55,7 @@ export function ClipChoices({ choices, onChoose }: ChoicesProps) {
             {atNotes.do === 'slow' && (
               <NumberField
                 label={sayHandover('slowTo')}
+                name={sayHandover('slowToSpeed')}
                 unit={sayHandover('timesSpeed')}
                 shown={plain(atNotes.speed)}
                 accepts={(value) => value >= 0.05 && value <= 1}

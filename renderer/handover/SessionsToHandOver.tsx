@@ -26,7 +26,7 @@ export function SessionsToHandOver({ rows, picked, onPick }: SessionsToHandOverP
     onPick(next);
   };
   return (
-    <table className="session-table pick-table">
+    <table className="session-table pick-table" aria-label={sayHandover('sessions')}>
       <thead>
         <tr>
           <th scope="col">
@@ -106,11 +106,13 @@ function SessionRow({ row, picked, onToggle }: SessionRowProps) {
           <strong className="session-mark">{session.mark}</strong>
           {session.provisional && <span className="soft"> {sayHandover('provisional')}</span>}
         </td>
-        <td className="figure end">{share(session.coverage)}</td>
-        <td>
+        <td className="figure end" data-label={sayHandover('lookedAt')}>
+          {share(session.coverage)}
+        </td>
+        <td data-label={sayHandover('nameShown')}>
           <NamesField traineeId={session.traineeId} traineeName={session.traineeName} />
         </td>
-        <td>
+        <td data-label={sayHandover('handedOver')}>
           {last === null ? (
             <span className="soft">{sayHandover('notYet')}</span>
           ) : (

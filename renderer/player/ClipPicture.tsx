@@ -28,7 +28,8 @@ export function ClipPicture({ clip, video, canvas, onLoaded, onTrouble }: ClipPi
         muted
         playsInline
         tabIndex={-1}
-        aria-label={sayStage('clip', { name: clip.name })}
+        // Its controls are the screen's own; what it shows is told by the name of its place and by the position in the clip.
+        aria-hidden="true"
         onLoadedMetadata={onLoaded}
         onError={onTrouble}
       />

@@ -5,7 +5,7 @@ import type { Exercise } from '../../engine/exercises/exercise.ts';
 import type { EntryGrade } from '../../engine/grading/grade.ts';
 import type { Clip, Entry } from '../../engine/review/review.ts';
 import { SessionCautions } from '../base/SessionCautions.tsx';
-import { KeyHint } from '../commands/CommandButton.tsx';
+import { KeyHint, useShortcuts } from '../commands/CommandButton.tsx';
 import { type ClipTables, measuresState } from '../state/clipState.ts';
 import type { ReviewData } from '../state/reviewState.ts';
 import { sayReviewHead } from '../words/sayReviewHead.ts';
@@ -112,14 +112,20 @@ type PanelTabsProps = { readonly clipId: string; readonly free: boolean };
 /** The scorecard, or what was measured; how many suggestions wait. */
 function PanelTabs({ clipId, free }: PanelTabsProps) {
   const panel = panelState((state) => state.panel);
+  const shortcuts = useShortcuts(panelCommand);
   const waiting = measuresState((state) => (state.clipId === clipId ? (state.measures?.suggestions.length ?? 0) : 0));
   return (
     <fieldset className="panel-tabs" aria-label={sayReviewHead('beside')}>
       <button type="button" aria-pressed={free && panel === 'card'} onClick={() => showPanel('card')}>
         {sayReviewHead('card')}
       </button>
-      <button type="button" aria-pressed={free && panel === 'measures'} onClick={() => showPanel('measures')}>
-        {sayReviewHead('measures')}
+      <button
+        type="button"
+        aria-pressed={free && panel === 'measures'}
+        aria-keyshortcuts={shortcuts}
+        onClick={() => showPanel('measures')}
+      >
+        {sayReviewHead('measures')}{' '}
         {waiting > 0 && (
           <span className="waiting-count">
             {waiting}

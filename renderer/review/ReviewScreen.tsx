@@ -53,6 +53,7 @@ const pageFocus = {
   backOnCard: (): void => {
     const active = document.activeElement;
     if (active instanceof HTMLElement || active instanceof SVGElement) active.blur();
+    document.querySelector<HTMLElement>('.scorecard [data-cursor=true]')?.focus({ preventScroll: true });
   },
 } as const;
 

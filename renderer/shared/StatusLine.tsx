@@ -5,6 +5,7 @@ import { sayTimeLeft } from '../../engine/wording/sayTimeLeft.ts';
 import { statusState } from '../bridge/statusState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
 import { settingsState } from '../state/settingsState.ts';
+import { spokenState } from '../state/spokenState.ts';
 import { deskLanguage } from '../words/deskLanguage.ts';
 import { sayJobs } from '../words/sayJobs.ts';
 
@@ -41,6 +42,7 @@ export function StatusLine({ onJobs, children }: StatusLineProps) {
           </button>
         )}
       </span>
+      <Spoken />
       <span className="status-notice" role="alert">
         {notice !== '' && (
           <>
@@ -69,5 +71,15 @@ export function StatusLine({ onJobs, children }: StatusLineProps) {
         </button>
       )}
     </footer>
+  );
+}
+
+/** What changes on screen without a word, in words for a screen reader. */
+function Spoken() {
+  const spoken = spokenState((state) => state.spoken);
+  return (
+    <span className="visually-hidden" aria-live="polite" data-testid="spoken">
+      {spoken}
+    </span>
   );
 }

@@ -123,7 +123,7 @@ function SpeedChart({ name, speeds, units }: SpeedChartProps) {
       )}
       <details>
         <summary aria-label={sayTrainee('tableOf', { name })}>{sayTrainee('table')}</summary>
-        <table>
+        <table aria-label={name}>
           <thead>
             <tr>
               <th scope="col">{sayTrainee('session')}</th>

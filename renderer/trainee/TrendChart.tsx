@@ -94,7 +94,7 @@ export function TrendChart({ line, span }: { readonly line: TrendLine; readonly 
       </p>
       <details>
         <summary aria-label={sayTrainee('tableOf', { name: line.name })}>{sayTrainee('table')}</summary>
-        <table>
+        <table aria-label={line.name}>
           <thead>
             <tr>
               <th scope="col">{sayTrainee('session')}</th>

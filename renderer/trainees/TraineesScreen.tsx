@@ -33,12 +33,12 @@ export function TraineesScreen() {
       </header>
       <main className="list-screen">
         {trainees.length === 0 && <p className="empty">{sayTrainee('noTrainees')}</p>}
-        {here.length > 0 && <TraineeTable trainees={here} onEdit={setEditing} />}
+        {here.length > 0 && <TraineeTable name={sayTrainee('all')} trainees={here} onEdit={setEditing} />}
         {away.length > 0 && (
           <section aria-label={sayTrainee('archived')}>
             <h2>{sayTrainee('archived')}</h2>
             <p className="soft">{sayTrainee('archivedWords')}</p>
-            <TraineeTable trainees={away} onEdit={setEditing} />
+            <TraineeTable name={sayTrainee('archived')} trainees={away} onEdit={setEditing} />
           </section>
         )}
       </main>
@@ -52,13 +52,15 @@ export function TraineesScreen() {
 }
 
 type TraineeTableProps = {
+  /** Who stands in it. */
+  readonly name: string;
   readonly trainees: readonly NamedTrainee[];
   readonly onEdit: (trainee: NamedTrainee) => void;
 };
 
-function TraineeTable({ trainees, onEdit }: TraineeTableProps) {
+function TraineeTable({ name, trainees, onEdit }: TraineeTableProps) {
   return (
-    <table className="session-table trainees-table">
+    <table className="session-table trainees-table" aria-label={name}>
       <thead>
         <tr>
           <th scope="col" className="name-column">

@@ -34,7 +34,7 @@ export function Scorecard({ entry, grade, catalogue }: ScorecardProps) {
   useEffect(() => {
     const cell = table.current?.querySelector<HTMLElement>('[data-cursor=true]');
     const active = document.activeElement;
-    const free = active === document.body || table.current?.contains(active) === true;
+    const free = active === document.body || active?.tagName === 'H1' || table.current?.contains(active) === true;
     if (cell != null && free && cursor.criterion !== null) cell.focus({ preventScroll: true });
     cell?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
   }, [cursor]);

@@ -26,7 +26,7 @@ export function ListedSets({ form, units, wrong, alertId, onChange }: PartProps<
   const isFull = rows.length >= mostSets;
   return (
     <>
-      <table className="plan-sets">
+      <table className="plan-sets" aria-label={sayPlan('setsTable')}>
         <thead>
           <tr>
             <th scope="col">{sayPlan('set')}</th>

@@ -1,10 +1,8 @@
 import { Check, ChevronUp } from 'lucide-react';
 import { type KeyboardEvent, type ReactNode, useEffect, useRef, useSyncExternalStore } from 'react';
 import { plain } from '../../base/figures.ts';
-import { KeyHint } from '../../commands/CommandButton.tsx';
+import { KeyHint, useShortcuts } from '../../commands/CommandButton.tsx';
 import { runCommand } from '../../commands/command.ts';
-import { keysOf } from '../../commands/keys.ts';
-import { keysState } from '../../commands/keysState.ts';
 import { speeds } from '../../player/playingCommands.ts';
 import { sayStage } from '../../words/sayStage.ts';
 import { openPictureMenu } from '../commands/arranging.ts';
@@ -32,6 +30,7 @@ export function PictureMenu() {
   const menu = useRef<HTMLDivElement>(null);
   const before = useRef<Element | null>(null);
   const { readOnly } = useReview();
+  const shortcuts = useShortcuts(openPictureMenu);
   const parts = pictureMenu
     .map(({ title, lines }) => ({
       title,
@@ -76,6 +75,7 @@ export function PictureMenu() {
         type="button"
         aria-haspopup="menu"
         aria-expanded={open}
+        aria-keyshortcuts={shortcuts}
         onClick={() => (open ? close() : menuState.setState({ open: true }))}
       >
         {sayStage('more')} <ChevronUp aria-hidden="true" /> <KeyHint command={openPictureMenu} />
@@ -116,7 +116,7 @@ function Line({ line, onDone }: { readonly line: MenuLine; readonly onDone: () =
   const { context, subscribe } = useReviewDesk();
   const availability = useAvailability(command);
   const on = useSyncExternalStore(subscribe, () => isOn?.(context) === true);
-  const hasKey = keysState(({ chosen }) => keysOf(chosen, command).length > 0);
+  const shortcuts = useShortcuts(command);
   const reason = availability.can ? undefined : availability.because;
   const run = (): void => {
     if (isOn === undefined || whileOn !== undefined) onDone();
@@ -129,6 +129,7 @@ function Line({ line, onDone }: { readonly line: MenuLine; readonly onDone: () =
       {...(isOn === undefined ? { role: 'menuitem' } : { role: 'menuitemcheckbox', 'aria-checked': on })}
       aria-disabled={reason === undefined ? undefined : true}
       aria-description={reason}
+      aria-keyshortcuts={shortcuts}
       title={reason}
       tabIndex={-1}
       onClick={run}
@@ -137,7 +138,7 @@ function Line({ line, onDone }: { readonly line: MenuLine; readonly onDone: () =
         {on && <Check />}
       </span>
       <span className="menu-words">{command.label()}</span>
-      {hasKey && <KeyHint command={command} />}
+      {shortcuts !== undefined && <KeyHint command={command} />}
     </button>
   );
 }

@@ -8,10 +8,12 @@ import { mediaToLiftingUs } from '../../../engine/time/moment.ts';
 import { formatTimecode, parseTimecode, type TimecodeRate, timecodeRateOf } from '../../../engine/time/writtenTime.ts';
 import { clock } from '../../base/figures.ts';
 import { statusState } from '../../bridge/statusState.ts';
+import { clipClock } from '../../player/clipClock.ts';
 import { repAtFrame, repFrames } from '../../player/repFrames.ts';
+import { speakSoon } from '../../state/spokenState.ts';
 import { sayStage } from '../../words/sayStage.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import { usePlayhead } from '../state/playerState.ts';
+import { playerState, usePlayhead } from '../state/playerState.ts';
 
 /** Frame number, time code, clip time and real time of the picture on screen. */
 export function Readout({ clip, table }: { readonly clip: Clip; readonly table: FrameTable }) {
@@ -35,6 +37,19 @@ export function Readout({ clip, table }: { readonly clip: Clip; readonly table: 
     );
     frame.current?.setAttribute('data-settled', String(now.settled));
     frame.current?.setAttribute('data-picture', now.picture);
+  });
+  const told = useRef<number | null>(null);
+  const playing = playerState((state) => state.playing);
+  usePlayhead((now) => {
+    if (now.clipId !== clip.id || !now.settled || playing !== 'no' || now.frame >= table.ticks.length) return;
+    const isFirst = told.current === null;
+    if (told.current === now.frame) return;
+    told.current = now.frame;
+    // A slider says its own value.
+    if (isFirst || document.activeElement?.getAttribute('role') === 'slider') return;
+    const rep = repAtFrame(clip.reps, now.frame, table);
+    const at = { frame: toldFrame(clip, now.frame), time: clipClock(clip, table, now.frame) };
+    speakSoon('frame', rep === null ? sayStage('frameSaid', at) : sayStage('frameInRepSaid', { ...at, rep }));
   });
   const rate = useMemo(() => timecodeRateOf(table), [table]);
   return (

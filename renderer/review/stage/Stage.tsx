@@ -58,7 +58,13 @@ export function Stage({ clip, media, tables, children }: StageProps) {
     );
   }
   return (
-    <div ref={stage} className="stage" data-testid="stage" data-zoomed={zoom.scale > 1}>
+    <section
+      ref={stage}
+      className="stage"
+      aria-label={sayStage('clip', { name: clip.name })}
+      data-testid="stage"
+      data-zoomed={zoom.scale > 1}
+    >
       <div
         className="stage-picture"
         style={{ transform: `translate(${zoom.x}px, ${zoom.y}px) scale(${zoom.scale})` }}
@@ -85,7 +91,7 @@ export function Stage({ clip, media, tables, children }: StageProps) {
       </div>
       {tables !== null && other !== null && <OtherCamera clip={clip} tables={tables} other={other} />}
       {why !== '' && <p className="stage-words">{why}</p>}
-    </div>
+    </section>
   );
 }
 

@@ -1,15 +1,21 @@
 import { memo, useRef, useState } from 'react';
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
-import type { Flag } from '../../../engine/review/review.ts';
+import { entryOfClip } from '../../../engine/review/parts.ts';
+import type { Clip, Flag } from '../../../engine/review/review.ts';
 import type { Severity } from '../../../engine/rubric/rubric.ts';
+import { criterionName } from '../../../engine/sheet/flagRows.ts';
 import { frameOfMoment } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { Strokes } from '../../base/Strokes.tsx';
+import { clipClock } from '../../player/clipClock.ts';
+import { catalogueState } from '../../state/catalogueState.ts';
+import { reviewState } from '../../state/reviewState.ts';
 import { saySeverity } from '../../words/saySeverity.ts';
 import { sayStrip } from '../../words/sayStrip.ts';
 import { moveFlag, visitFlag } from '../commands/flagging.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { visitSuggestion } from '../commands/suggestions.ts';
+import { repsWords } from '../model/columns.ts';
 import { frameAtSeconds } from '../model/moments.ts';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
 
@@ -25,6 +31,7 @@ const width: Readonly<Record<Severity | 'note', number>> = {
 const laneRem = 1.125;
 
 type FlagMarksProps = {
+  readonly clip: Clip;
   readonly flags: readonly Flag[];
   /** What measuring proposes; shown as marks with a broken outline. */
   readonly suggestions: readonly Suggestion[];
@@ -37,6 +44,7 @@ type FlagMarksProps = {
 /** Notes and cues are not drawn here, so typing them must not redraw hundreds of marks. */
 function looksTheSame(one: FlagMarksProps, other: FlagMarksProps): boolean {
   return (
+    one.clip.id === other.clip.id &&
     one.table === other.table &&
     one.window === other.window &&
     JSON.stringify(one.suggestions) === JSON.stringify(other.suggestions) &&
@@ -56,20 +64,42 @@ function looksTheSame(one: FlagMarksProps, other: FlagMarksProps): boolean {
 
 export const FlagMarks = memo(MarksOfClip, looksTheSame);
 
+type Named = {
+  readonly severity: Severity | null;
+  readonly criterion: string;
+  readonly reps: 'set' | readonly number[];
+};
+
 type Mark = {
   readonly key: string;
   readonly kind: 'flag' | 'suggestion';
   readonly severity: Severity | null;
   readonly position: number;
+  /** "Go to flag: adjust, depth, rep 2, 0:07.133": two marks are never called the same. */
+  readonly label: string;
   readonly visit: () => void;
   /** What a mark that is dragged to a frame does; null where it stays. */
   readonly moveTo: ((frame: number) => void) | null;
 };
 
 /** The flags of a clip at their moments, and those proposed; a click goes there, and a flag can be dragged to another moment. */
-function MarksOfClip({ flags, suggestions, table, window, frameAt }: FlagMarksProps) {
+function MarksOfClip({ clip, flags, suggestions, table, window, frameAt }: FlagMarksProps) {
   const context = useReview();
   const positionOf = (frame: number): number => inWindow(window, shareOfFrame(table, frame));
+  const data = reviewState((state) => state.data);
+  const catalogue = catalogueState((state) => state.catalogue);
+  const labelOf = (kind: 'goToFlag' | 'goToSuggestion', what: Named, frame: number): string => {
+    const exercise = data === null ? undefined : entryOfClip(data.review, clip.id)?.exercise;
+    return sayStrip(kind, {
+      severity: saySeverity(what.severity ?? 'note'),
+      criterion:
+        catalogue === null || exercise === undefined
+          ? what.criterion
+          : criterionName(catalogue, what.criterion, exercise),
+      reps: repsWords(what.reps),
+      time: clipClock(clip, table, frame),
+    });
+  };
   const all: readonly Mark[] = [
     ...flags.map(
       (flag): Mark => ({
@@ -77,6 +107,7 @@ function MarksOfClip({ flags, suggestions, table, window, frameAt }: FlagMarksPr
         kind: 'flag',
         severity: flag.severity,
         position: positionOf(frameOfMoment(flag.at, table)),
+        label: labelOf('goToFlag', flag, frameOfMoment(flag.at, table)),
         visit: () => visitFlag(context, flag),
         moveTo: context.readOnly ? null : (frame) => void moveFlag(context, flag, frame),
       }),
@@ -87,6 +118,7 @@ function MarksOfClip({ flags, suggestions, table, window, frameAt }: FlagMarksPr
         kind: 'suggestion',
         severity: suggestion.severity,
         position: positionOf(frameAtSeconds(suggestion.atS, table)),
+        label: labelOf('goToSuggestion', suggestion, frameAtSeconds(suggestion.atS, table)),
         visit: () => visitSuggestion(context, suggestion),
         moveTo: null,
       }),
@@ -132,7 +164,6 @@ function StripFlag({ mark, lane, frameAt, positionOf }: StripFlagProps) {
     dragged.current = null;
     setDraggedTo(null);
   };
-  const label = { severity: saySeverity(severity ?? 'note') };
   return (
     <button
       type="button"
@@ -146,7 +177,7 @@ function StripFlag({ mark, lane, frameAt, positionOf }: StripFlagProps) {
         left: `${(draggedTo === null ? mark.position : positionOf(draggedTo)) * 100}%`,
         top: `${lane * laneRem}rem`,
       }}
-      aria-label={sayStrip(mark.kind === 'flag' ? 'goToFlag' : 'goToSuggestion', label)}
+      aria-label={mark.label}
       onPointerDown={(event) => {
         event.stopPropagation();
         if (moveTo === null) return;

@@ -155,6 +155,7 @@ export function Strip({ clip, media, flags, table }: StripProps) {
         <CurvesLane clip={clip} measurement={measurement} table={table} window={window} frameAt={frameAt} />
       )}
       <FlagMarks
+        clip={clip}
         frameAt={frameAt}
         flags={flags}
         suggestions={measures?.suggestions ?? noSuggestions}

@@ -146,7 +146,7 @@ async function connect(endpoint: string): Promise<Browser> {
       (answer) => answer.json(),
       () => [],
     );
-    return JSON.stringify(targets).includes('"title":"Rackside"');
+    return /"title":"[^"]*Rackside"/.test(JSON.stringify(targets));
   });
   return chromium.connectOverCDP(endpoint, { timeout: 10_000 });
 }

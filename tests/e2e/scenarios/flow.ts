@@ -106,7 +106,7 @@ export const flow: Scenario = {
       await page.keyboard.press('Escape');
       await page.reload();
       await openReview(app, sessionId);
-      await page.getByRole('button', { name: /Fine\s*9/ }).waitFor();
+      await page.getByRole('button', { name: 'Fine', exact: true }).filter({ hasText: '9' }).waitFor();
       await page.keyboard.press('?');
       await sheet.getByRole('button', { name: 'Reset all keys' }).click();
       await page.keyboard.press('Escape');

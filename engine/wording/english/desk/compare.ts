@@ -14,6 +14,7 @@ export const compare = {
   repOf: '{side}: rep',
   notShown: 'This clip can’t be shown: its file may be missing or damaged.',
   readout: 'frame {frame}, {time}; {seconds} s into rep {rep}',
+  sideSaid: '{side}: {words}',
   bothClips: 'Both clips',
   play: 'Play',
   pause: 'Pause',

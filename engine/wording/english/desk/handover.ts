@@ -36,6 +36,8 @@ export const handover = {
   playOn: 'play on',
   freezeFor: 'for',
   seconds: 's',
+  freezeForSeconds: 'freeze for so many seconds',
+  slowToSpeed: 'slow down to this share of the speed',
   slowTo: 'to',
   timesSpeed: '× speed',
   sound: 'Sound',

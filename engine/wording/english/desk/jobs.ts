@@ -33,6 +33,8 @@ export const jobs = {
   moveUp: 'Move up: {job}',
   moveDown: 'Move down: {job}',
   paused: 'Measuring is paused',
+
+  endedSaid: '{state, select, done {Done} failed {Failed} other {Cancelled}}: {job}',
 } as const;
 
 export type JobsMessageId = keyof typeof jobs;

@@ -14,6 +14,7 @@ export const plan = {
   repsInReserve: 'Reps in reserve',
   ofSet: '{name}, set {set}',
   setBySet: 'Set by set…',
+  setsTable: 'Sets of the plan',
   addSet: 'Add a set',
   allLikeFirst: 'Make all like the first',
   copySet: 'Copy set {set}',

@@ -19,6 +19,8 @@ export const stage = {
   inRep: 'In the rep',
   noRep: 'no rep',
   repTime: 'rep {rep} + {time}',
+  frameSaid: 'Frame {frame}, {time}',
+  frameInRepSaid: 'Frame {frame}, {time}, rep {rep}',
   more: 'More',
   moreOfPicture: 'Picture menu',
   markReps: 'Mark reps',

@@ -17,6 +17,7 @@ export const compare: Readonly<Record<CompareMessageId, string>> = {
   repOf: '{side}: Wiederholung',
   notShown: 'Dieser Clip lässt sich nicht zeigen: Vielleicht fehlt seine Datei oder sie ist beschädigt.',
   readout: 'Bild {frame}, {time}; {seconds} s in Wiederholung {rep}',
+  sideSaid: '{side}: {words}',
   bothClips: 'Beide Clips',
   play: 'Abspielen',
   pause: 'Anhalten',

@@ -37,6 +37,8 @@ export const handover: Readonly<Record<HandoverMessageId, string>> = {
   playOn: 'weiterspielen',
   freezeFor: 'für',
   seconds: 's',
+  freezeForSeconds: 'für so viele Sekunden anhalten',
+  slowToSpeed: 'auf diesen Anteil der Geschwindigkeit verlangsamen',
   slowTo: 'auf',
   timesSpeed: '× Tempo',
   sound: 'Ton',

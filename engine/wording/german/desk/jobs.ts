@@ -34,4 +34,6 @@ export const jobs: Readonly<Record<JobsMessageId, string>> = {
   moveUp: 'Nach vorn: {job}',
   moveDown: 'Nach hinten: {job}',
   paused: 'Messen ist angehalten',
+
+  endedSaid: '{state, select, done {Fertig} failed {Fehlgeschlagen} other {Abgebrochen}}: {job}',
 };

@@ -15,6 +15,7 @@ export const plan: Readonly<Record<PlanMessageId, string>> = {
   repsInReserve: 'Wiederholungen in Reserve',
   ofSet: '{name}, Satz {set}',
   setBySet: 'Satz für Satz …',
+  setsTable: 'Sätze des Plans',
   addSet: 'Satz hinzufügen',
   allLikeFirst: 'Alle wie den ersten',
   copySet: 'Satz {set} kopieren',

@@ -20,6 +20,8 @@ export const stage: Readonly<Record<StageMessageId, string>> = {
   inRep: 'Wiederholung',
   noRep: 'keine\u00A0Wdh.',
   repTime: 'Wdh. {rep} + {time}',
+  frameSaid: 'Bild {frame}, {time}',
+  frameInRepSaid: 'Bild {frame}, {time}, Wiederholung {rep}',
   more: 'Mehr',
   moreOfPicture: 'Mehr zum Bild',
   markReps: 'Wiederholungen markieren',

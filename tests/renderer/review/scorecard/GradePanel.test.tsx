@@ -69,7 +69,7 @@ describe('the grade panel under version 3', () => {
         flags: [flag({ id: `${id}-f`, clip: id, criterion: 'spinePosition', severity: 'stop', reps: [1] })],
         ticks: allSix.map((criterion) => ({ clip: id, criterion, reps: 'set' as const })),
       });
-    expect(showPanel(stopped('one'), stopped('two'))).toContain('+31.0stopBoth stops together');
+    expect(showPanel(stopped('one'), stopped('two'))).toContain('+31.0 stop Both stops together');
   });
 
   it('speaks German on a German desk, with commas in its sum', () => {
