@@ -39,6 +39,8 @@ export type Settings = v.InferOutput<typeof settingsSchema>;
 
 export const settingRequests = {
   'settings.get': read({ params: none, result: settingsSchema }),
+  /** Whether a setting was changed on the disk by a fault, so that its usual value applies until something is set. */
+  'settings.damaged': read({ params: none, result: v.boolean() }),
   /** Sets what is named and leaves the rest; tells `settingsChanged`. */
   'settings.change': act({ params: v.partial(settingsSchema), result: none }),
 } as const;

@@ -90,7 +90,7 @@ import { getReview, importReview, listFootageOutside, setPosition } from './revi
 import { compareSecondLook, getSecondLook, startSecondLook } from './secondLook.ts';
 import { splitClip, trimClip } from './sections.ts';
 import { addSession, discardSession, rejudgeSession, updateSession } from './sessions.ts';
-import { changeSettings, getSettings } from './settings.ts';
+import { changeSettings, getDamagedSettings, getSettings } from './settings.ts';
 import { acceptSuggestion, dismissSuggestion } from './suggestions.ts';
 import { setManyTicks, setTicks } from './ticks.ts';
 import { addTrainee, getTraineeHistory, getTraineeSpeeds, setNames, updateTrainee } from './trainees.ts';
@@ -224,6 +224,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'names.decide': decideNames,
   'night.next': findNext,
   'night.left': tellLeft,
+  'settings.damaged': getDamagedSettings,
   'settings.get': getSettings,
   'settings.change': changeSettings,
   'narrations.get': getNarration,

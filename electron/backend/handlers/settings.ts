@@ -2,10 +2,13 @@ import { problemOf } from '../context/problems.ts';
 import { measureAllByItself, stopMeasuringByItself } from '../jobs/measureByItself.ts';
 import { inTransaction } from '../store/connection.ts';
 import { assertOutsideLibrary } from '../store/folder.ts';
-import { readSettings, writeSettings } from '../store/settings.ts';
+import { hasDamagedSettings, readSettings, writeSettings } from '../store/settings.ts';
 import type { Handler } from './handler.ts';
 
 export const getSettings: Handler<'settings.get'> = (context) => readSettings(context.library().reading);
+
+export const getDamagedSettings: Handler<'settings.damaged'> = (context) =>
+  hasDamagedSettings(context.library().reading);
 
 export const changeSettings: Handler<'settings.change'> = (context, change) => {
   const { writing, folder } = context.library();

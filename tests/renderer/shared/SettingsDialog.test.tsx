@@ -8,7 +8,11 @@ import { usualSettings } from '../../electron/contract/usualSettings.ts';
 import { changed, fakeRackside } from '../harness/fakeRackside.ts';
 import { startAfresh } from '../harness/startAfresh.ts';
 
-const answers = { 'settings.get': () => usualSettings, 'settings.change': () => changed };
+const answers = {
+  'settings.get': () => usualSettings,
+  'settings.damaged': () => false,
+  'settings.change': () => changed,
+};
 
 describe('the settings', () => {
   beforeEach(() => startAfresh(settingsState));

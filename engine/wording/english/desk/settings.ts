@@ -23,6 +23,8 @@ export const settings = {
   phraseNoKey: 'none',
   phraseAdd: 'Add phrase',
   phraseRemove: 'Delete phrase: {name}',
+  damaged:
+    'A setting was changed on its disk by a fault, so it has its usual value again; all else is safe. Look through the settings and change what you had set.',
   phraseNew: 'New phrase',
 } as const;
 

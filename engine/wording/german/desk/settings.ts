@@ -24,5 +24,7 @@ export const settings: Readonly<Record<SettingsMessageId, string>> = {
   phraseNoKey: 'keine',
   phraseAdd: 'Textbaustein hinzufügen',
   phraseRemove: 'Textbaustein löschen: {name}',
+  damaged:
+    'Eine Einstellung wurde durch einen Fehler des Datenträgers verändert und hat wieder ihren üblichen Wert; alles andere ist unberührt. Sieh die Einstellungen durch und ändere, was du gewählt hattest.',
   phraseNew: 'Neuer Textbaustein',
 };
