@@ -61,6 +61,8 @@ type Running = {
 type StopReason = 'cancelled' | 'closing' | 'paused';
 const stop = ({ abort }: Running, reason: StopReason): void => abort.abort(reason);
 
+type End = { readonly state: Job['state']; readonly message: string };
+
 /** One line of jobs: what runs, and the loop that takes up the next. */
 type Lane = {
   readonly name: JobLane;
@@ -83,6 +85,8 @@ export class JobQueue implements Jobs {
     loop: undefined,
     tookS: [],
   }));
+  /** How jobs ended whose end could not be stored: the disk was full, say. It is stored as soon as it can be. */
+  readonly #unstored = new Map<string, End>();
   #closed = false;
   #clipOnScreen: string | null = null;
 
@@ -111,7 +115,7 @@ export class JobQueue implements Jobs {
   }
 
   list(): Job[] {
-    return listJobs(this.#host.library().reading).map((row) => this.#jobOf(row));
+    return listJobs(this.#host.library().reading).map((row) => this.#jobOf(this.#asEnded(row)));
   }
 
   /** Stops a job that waits or runs. Throws `not-found`, or `conflict` when it has ended. */
@@ -195,6 +199,7 @@ export class JobQueue implements Jobs {
     // The request that asked for the job is answered first.
     await new Promise(setImmediate);
     try {
+      this.#storeEnds();
       while (!this.#closed) {
         const paused = this.#host.isPaused?.() ?? false;
         const view = { clipOnScreen: this.#clipOnScreen, paused };
@@ -217,23 +222,39 @@ export class JobQueue implements Jobs {
     const running: Running = { id: job.id, abort: new AbortController(), takesLong, ...started };
     lane.running = running;
     this.#move(job.id, 'running', '');
+    const end = await this.#outcomeOf(job, running);
+    if (end.state === 'done') lane.tookS.push(this.#secondsSince(running));
+    this.#end(lane, job.id, end);
+  }
+
+  async #outcomeOf(job: JobRow, running: Running): Promise<End> {
     try {
       const report: JobTools['report'] = (progress, step) => this.#report(running, progress, step);
       await this.#host.run(job, { signal: running.abort.signal, report });
-      lane.tookS.push(this.#secondsSince(running));
-      this.#end(lane, job.id, 'done', '');
+      return { state: 'done', message: '' };
     } catch (error) {
       const { code, message } = problemOf(error, `a job (${job.kind})`);
       const reason: StopReason | undefined = running.abort.signal.reason;
-      if (reason === 'closing' || reason === 'paused') this.#end(lane, job.id, 'waiting', '');
-      else if (code === 'cancelled') this.#end(lane, job.id, 'cancelled', textOfMessage(message));
-      else this.#end(lane, job.id, 'failed', textOfMessage(message));
+      if (reason === 'closing' || reason === 'paused') return { state: 'waiting', message: '' };
+      return { state: code === 'cancelled' ? 'cancelled' : 'failed', message: textOfMessage(message) };
     }
   }
 
-  #end(lane: Lane, jobId: string, state: Job['state'], message: string): void {
+  #end(lane: Lane, jobId: string, end: End): void {
     lane.running = undefined;
-    this.#move(jobId, state, message);
+    this.#unstored.set(jobId, end);
+    try {
+      this.#storeEnds();
+    } finally {
+      this.#emit(jobId);
+    }
+  }
+
+  #storeEnds(): void {
+    for (const [jobId, { state, message }] of this.#unstored) {
+      setJobState(this.#host.library().writing, jobId, state, message);
+      this.#unstored.delete(jobId);
+    }
   }
 
   #report(running: Running, progress: number | null, step: JobStep | null): void {
@@ -246,6 +267,7 @@ export class JobQueue implements Jobs {
 
   #move(jobId: string, state: Job['state'], message: string): void {
     setJobState(this.#host.library().writing, jobId, state, message);
+    this.#unstored.delete(jobId);
     this.#emit(jobId);
   }
 
@@ -286,7 +308,11 @@ export class JobQueue implements Jobs {
   #existing(jobId: string): JobRow {
     const job = findJob(this.#host.library().writing, jobId);
     if (!job) throw new ProblemError('not-found', 'jobGone');
-    return job;
+    return this.#asEnded(job);
+  }
+
+  #asEnded(job: JobRow): JobRow {
+    return { ...job, ...this.#unstored.get(job.id) };
   }
 
   #jobOf(row: JobRow): Job {

@@ -10,7 +10,7 @@ export const importing = {
   noClips: 'No clips chosen yet',
   outsideTitle: 'Clips outside the review’s folder',
   outsideWords:
-    'This review file names {count, plural, one {a clip} other {# clips}} outside its own folder. Import only what you know: a copy goes into your library.',
+    'This review file names {count, plural, one {a clip} other {# clips}} outside its own folder. Import only files that are known: a copy goes into the library.',
   outsideImport: '{count, plural, one {Import this clip} other {Import these clips}}',
   chosen: '{count, plural, one {# clip} other {# clips}}: {files}',
 } as const;

@@ -11,7 +11,7 @@ export const importing: Readonly<Record<ImportingMessageId, string>> = {
   noClips: 'Noch keine Clips ausgewählt',
   outsideTitle: 'Videos außerhalb des Ordners der Bewertung',
   outsideWords:
-    'Diese Bewertungsdatei nennt {count, plural, one {ein Video} other {# Videos}} außerhalb ihres Ordners. Importiere nur, was du kennst: Eine Kopie kommt in deine Bibliothek.',
+    'Diese Bewertungsdatei nennt {count, plural, one {ein Video} other {# Videos}} außerhalb ihres Ordners. Nur importieren, was bekannt ist: Eine Kopie kommt in die Bibliothek.',
   outsideImport: '{count, plural, one {Dieses Video} other {Diese Videos}} importieren',
   chosen: '{count, plural, one {# Clip} other {# Clips}}: {files}',
 };

@@ -1,6 +1,7 @@
 import { expect, it, onTestFinished } from 'vitest';
 import { JobQueue, type JobTools } from '../../../../electron/backend/jobs/queue.ts';
-import type { JobRow } from '../../../../electron/backend/store/jobs.ts';
+import { runScript } from '../../../../electron/backend/store/connection.ts';
+import { type JobRow, listJobs } from '../../../../electron/backend/store/jobs.ts';
 import { createLibrary, openLibrary } from '../../../../electron/backend/store/library.ts';
 import { messageOfText } from '../../../../electron/backend/store/storedMessage.ts';
 import type { Job } from '../../../../electron/contract/jobs.ts';
@@ -53,7 +54,7 @@ function queueOn(folder: string, nowMs = () => 0) {
     });
   const running = () => started.map(({ job }) => nameOf(messageOfText(job.title)));
   const states = () => Object.fromEntries(queue.list().map(({ title, state }) => [nameOf(title), state]));
-  return { queue, started, until, close, add, measure, running, states };
+  return { library, queue, started, until, close, add, measure, running, states };
 }
 
 it('measures beside imports and copies, and does one after the other within each', async () => {
@@ -162,4 +163,24 @@ it('interrupts both when it is closed, and takes both up at the next opening', a
   second.queue.resume();
   await second.until(() => second.started.length === 2);
   expect(second.running().toSorted()).toEqual(['import', 'measure']);
+});
+
+it('tells how a job ended though that can’t be stored, and stores it once it can be', async () => {
+  const folder = temporaryFolder();
+  const { add, close, library, queue, started, states, until } = queueOn(folder);
+  add('import', 'One');
+  await until(() => started.length === 1);
+  runScript(
+    library.writing,
+    `CREATE TEMP TRIGGER disk_full BEFORE UPDATE ON main.job BEGIN SELECT RAISE(ABORT, 'database or disk is full'); END`,
+  );
+  started[0]?.end();
+  await until(() => states().One === 'done');
+  expect(listJobs(library.reading).map(({ state }) => state)).toEqual(['running']);
+  runScript(library.writing, 'DROP TRIGGER temp.disk_full');
+  add('import', 'Two');
+  await until(() => started.length === 2);
+  expect(listJobs(library.reading).map(({ state }) => state)).toEqual(['done', 'running']);
+  expect(queue.list().map(({ state }) => state)).toEqual(['done', 'running']);
+  await close();
 });
