@@ -50,7 +50,7 @@ async function fullAtEveryPage(strain: StrainOrder, { long, progress, isOver }: 
   const broken =
     rounds.length < free.length && !isOver() ? [`it broke off after ${rounds.length} of ${free.length}`] : [];
   return {
-    what: `the disk full after 0 to ${Math.max(...free)} more pages of 4 KB`,
+    what: `the disk full after 0 to ${Math.max(...rounds.map((round) => round.free ?? 0))} more pages of 4 KB`,
     tried: rounds.length,
     found: `${sum(({ acknowledged }) => acknowledged)} acts, imports and handovers acknowledged and there, ${sum(({ refused }) => refused)} refused in a sentence and not there`,
     wrong: [
