@@ -24,6 +24,7 @@ import { scorecard } from './scorecard.ts';
 import { secondLook } from './secondLook.ts';
 import { security } from './security/index.ts';
 import { seeking, seekingLong } from './seeking.ts';
+import { spoken } from './spoken/index.ts';
 import { stage } from './stage.ts';
 import { startPage } from './startPage.ts';
 import { stepping } from './stepping.ts';
@@ -44,6 +45,7 @@ export const scenarios: readonly Scenario[] = [
   inbox,
   arranging,
   accessibility,
+  spoken,
   covers,
   night,
   narration,
