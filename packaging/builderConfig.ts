@@ -24,7 +24,8 @@ export type PackageOrder = {
 
 /** The one configuration for all systems; what a system makes of it is chosen by the targets that are asked for. */
 export function builderConfig({ stage, runtime, output, pictures, finish }: PackageOrder): Configuration {
-  const environment = process.env;
+  const { CSC_LINK: certificate = '', CSC_NAME: installed = '', APPLE_TEAM_ID: team = '' } = process.env;
+  const isSigned = certificate !== '' || installed !== '';
   return {
     appId: 'app.rackside.desk',
     productName: 'Rackside',
@@ -62,13 +63,13 @@ export function builderConfig({ stage, runtime, output, pictures, finish }: Pack
     mac: {
       target: ['dmg', 'zip'],
       category: 'public.app-category.sports',
-      hardenedRuntime: true,
+      hardenedRuntime: isSigned,
       extendInfo: { NSMicrophoneUsageDescription: 'Rackside records your voice while you narrate a clip.' },
       entitlements: path.join(import.meta.dirname, 'mac', 'entitlements.plist'),
       entitlementsInherit: path.join(import.meta.dirname, 'mac', 'entitlements.plist'),
-      // Without a certificate the program is only sealed for the machine that made it.
-      identity: (environment.CSC_LINK ?? environment.CSC_NAME ?? '') === '' ? '-' : undefined,
-      notarize: (environment.APPLE_TEAM_ID ?? '') !== '',
+      // Without a certificate the program is only sealed for the machine that made it, which a hardened one may not be.
+      identity: isSigned ? undefined : '-',
+      notarize: isSigned && team !== '',
     },
   };
 }

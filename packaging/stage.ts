@@ -47,7 +47,7 @@ export async function makeStage({ folder, target, facts, version, node }: StageO
 
   await writeFile(path.join(backend, 'package.json'), description);
   for (const file of backendFiles) await cp(path.join(distFolder, file), path.join(backend, 'dist', file));
-  for (const data of ['migrations', 'seeds']) {
+  for (const data of ['migrations', 'seeds', 'THIRD-PARTY.md']) {
     await cp(path.join(rootFolder, data), path.join(backend, data), { recursive: true });
   }
   await copyPackages(path.join(backend, 'node_modules'), target);

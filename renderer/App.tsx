@@ -5,10 +5,12 @@ import { CompareScreen } from './compare/CompareScreen.tsx';
 import { DeskScreen } from './desk/DeskScreen.tsx';
 import { FirstStartScreen } from './firstStart/FirstStartScreen.tsx';
 import { HandoverScreen } from './handover/HandoverScreen.tsx';
+import { ReceivedFiles } from './importing/ReceivedFiles.tsx';
 import { InboxScreen } from './inbox/InboxScreen.tsx';
 import { LetterScreen } from './letter/LetterScreen.tsx';
 import { ReviewHints } from './review/ReviewHints.tsx';
 import { ReviewScreen } from './review/ReviewScreen.tsx';
+import { AboutDialog } from './shared/AboutDialog.tsx';
 import { ArrangingDialogs } from './shared/arranging/ArrangingDialogs.tsx';
 import { JobsDialog } from './shared/JobsPanel.tsx';
 import { StatusLine } from './shared/StatusLine.tsx';
@@ -53,6 +55,8 @@ export function App() {
       {first ? <FirstStartScreen demoJobId={demoJobId} onDemoJob={setDemoJobId} /> : <CurrentScreen screen={screen} />}
       {!first && <ArrangingDialogs />}
       <StatusLine onJobs={() => setJobs('shown')}>{!first && screen.kind === 'review' && <ReviewHints />}</StatusLine>
+      {!first && <ReceivedFiles />}
+      <AboutDialog />
       {jobs === 'shown' && <JobsDialog onClose={() => setJobs('hidden')} />}
     </div>
   );

@@ -71,6 +71,10 @@ function onEvent(event: AnyEvent): void {
       void deskState.getState().refresh();
       void settingsState.getState().refresh();
       return;
+    case 'fileNamed':
+    case 'aboutAsked':
+      // Heard where they are shown.
+      return;
     case 'languageChosen':
       deskLanguage.getState().choose(event.data.language);
       void catalogueState.getState().speak();

@@ -27,3 +27,20 @@ export const aboutRequests = {
   /** The notices of everything that others made: `THIRD-PARTY.md`, as Markdown. */
   'about.notices': read({ params: none, result: v.strictObject({ text: v.string() }) }),
 } as const;
+
+export const runtimeSchema = v.strictObject({
+  /** What a package was made from; null in a checkout. */
+  build: v.nullable(v.strictObject({ commit: v.string(), date: v.string() })),
+  electron: v.string(),
+  chromium: v.string(),
+  /** Whether the window runs in a runtime that gets no fixes any more. */
+  isOutdated: v.boolean(),
+  /** Where the program's data lie: the library, what is kept of the window, logs. */
+  dataFolder: v.string(),
+});
+export type RuntimeFacts = v.InferOutput<typeof runtimeSchema>;
+
+export const aboutWindowRequests = {
+  /** What the window runs in, and what it was made from. */
+  'about.runtime': { params: none, result: runtimeSchema },
+} as const;

@@ -21,6 +21,10 @@ export const events = {
   settingsChanged: v.strictObject({}),
   /** A person chose the language of the desk in the window's menu; told by the window's host. */
   languageChosen: v.strictObject({ language: languageSchema }),
+  /** The system asked to open a review or a handover, which waits to be received; told by the window's host. */
+  fileNamed: v.strictObject({}),
+  /** A person asked in the window's menu what this program is; told by the window's host. */
+  aboutAsked: v.strictObject({}),
   /** The backend process was started again after it died; all open questions were answered `backend-gone`. */
   backendRestarted: v.strictObject({}),
 } as const;

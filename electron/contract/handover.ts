@@ -156,11 +156,11 @@ export const handoverWindowRequests = {
   /** Shows in the system's file manager where a handover was written. */
   'handover.show': { params: v.strictObject({ sessionId: id, jobId: id }), result: none },
   /**
-   * Asks for a handover's folder, or for its zip or a review file, and imports it as a session by a job. Not yet where a review file names
+   * Asks for a handover's folder, or for its zip or a review file, or takes the next file that the system named, and imports it as a session by a job. Not yet where a review file names
    * footage outside its own folder: that is given, to be shown first.
    */
   'handover.receive': {
-    params: v.strictObject({ from: v.picklist(['folder', 'file']) }),
+    params: v.strictObject({ from: v.picklist(['folder', 'file', 'named']) }),
     result: v.strictObject({ jobId: v.nullable(id), footageOutside: v.array(v.string()) }),
   },
   /** Imports the review file that was last asked about, with the footage that was shown. */

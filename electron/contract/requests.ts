@@ -1,5 +1,5 @@
 import type * as v from 'valibot';
-import { aboutRequests } from './about.ts';
+import { aboutRequests, aboutWindowRequests } from './about.ts';
 import { arrangingRequests } from './arranging.ts';
 import { binRequests } from './bin.ts';
 import { cameraRequests } from './cameras.ts';
@@ -73,6 +73,7 @@ export type ScreenName = ReadName | ActName;
 
 /** Requests that the window's host answers itself: native dialogs and the shell. */
 export const windowRequests = {
+  ...aboutWindowRequests,
   ...languageWindowRequests,
   ...libraryWindowRequests,
   ...clipWindowRequests,

@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { app, type BrowserWindow, Menu, protocol, session } from 'electron';
@@ -7,6 +8,7 @@ import { errorFacts, openLog } from '../backend/log/log.ts';
 import { channels } from '../contract/bridge.ts';
 import type { AnyEvent } from '../contract/events.ts';
 import { readBuildFacts } from './about/buildFacts.ts';
+import { runtimeFacts } from './about/runtimeFacts.ts';
 import { backendPlace } from './backend/backendPlace.ts';
 import { startBackend } from './backend/startBackend.ts';
 import { nativeDialogs } from './bridge/nativeDialogs.ts';
@@ -18,13 +20,24 @@ import { runCommand } from './command/runCommand.ts';
 import { answer } from './page/answer.ts';
 import { type Ending, type EndingParts, endingOf } from './window/ending.ts';
 import { keepLanguage, readLanguage } from './window/keptLanguage.ts';
+import { afterOpening, keepLibraries, readLibraries } from './window/keptLibraries.ts';
 import { goOffline, lockContents, lockSession } from './window/lockdown.ts';
 import { menuTemplate } from './window/menu.ts';
 import { microphoneGate } from './window/microphone.ts';
+import { filesNamedIn, keepNamedFiles } from './window/namedFiles.ts';
 import { openWindow } from './window/openWindow.ts';
+import { type OtherLibraryParts, openOtherLibrary } from './window/otherLibrary.ts';
+import { portableFolder } from './window/portableFolder.ts';
 import { forgetRecentFiles, keepRecentFilesApart } from './window/recentFiles.ts';
 
 const tools = process.env.RACKSIDE_TOOLS === '1' ? 'with-tools' : 'without-tools';
+const portable = portableFolder({
+  executable: app.getPath('exe'),
+  platform: process.platform,
+  environment: process.env,
+  exists: existsSync,
+});
+if (portable !== null) app.setPath('userData', portable);
 let window: BrowserWindow | null = null;
 let ending: Ending | null = null;
 const chosenFolder = path.join(app.getPath('userData'), 'chosen-files');
@@ -39,11 +52,20 @@ protocol.registerSchemesAsPrivileged([
 ]);
 app.on('web-contents-created', (_event, contents) => lockContents(contents));
 
+const named = keepNamedFiles(() => tellPage({ name: 'fileNamed', data: {} }));
 const command = commandWords(process.argv, process.env);
 if (command !== null) {
   void runCommand(app, backendPlace(app.getAppPath(), process.platform, process.env).appFolder, command);
 } else if (app.requestSingleInstanceLock()) {
-  app.on('second-instance', showWindow);
+  app.on('second-instance', (_event, args, folder) => {
+    showWindow();
+    named.add(filesNamedIn(args, folder));
+  });
+  app.on('open-file', (event, file) => {
+    event.preventDefault();
+    named.add([file]);
+  });
+  named.add(filesNamedIn(process.argv, process.cwd()));
   app
     .whenReady()
     .then(open)
@@ -66,11 +88,21 @@ function open(): void {
   app.on('quit', () => forgetRecentFiles(process.platform, chosenFolder));
   const appFolder = app.getAppPath();
   const dist = path.join(appFolder, 'dist');
-  const libraryFolder = process.env.RACKSIDE_LIBRARY ?? path.join(app.getPath('userData'), 'library');
+  const usualLibrary = path.join(app.getPath('userData'), 'library');
+  const librariesFile = path.join(app.getPath('userData'), 'libraries.json');
+  const libraries = readLibraries(librariesFile);
+  const libraryFolder = process.env.RACKSIDE_LIBRARY ?? libraries.open ?? usualLibrary;
   const logFile = path.join(app.getPath('userData'), 'rackside-window.log');
   const log = openLog(logFile);
   log.info('opened', { commit: readBuildFacts(appFolder)?.commit ?? 'checkout', runtime: process.versions.electron });
   process.on('uncaughtExceptionMonitor', (error) => log.error('the window’s host failed', errorFacts(error)));
+  const noteLibraries = (error: unknown): void =>
+    log.error('which library is opened could not be kept', errorFacts(error));
+  // One that the environment names is opened this once.
+  if (process.env.RACKSIDE_LIBRARY === undefined)
+    void keepLibraries(librariesFile, afterOpening(libraries, path.resolve(libraryFolder), usualLibrary)).catch(
+      noteLibraries,
+    );
   const place = backendPlace(appFolder, process.platform, process.env);
   const backend = startBackend(place, path.resolve(libraryFolder), log);
 
@@ -79,15 +111,35 @@ function open(): void {
   protocol.handle('app', (request) => answer(request, { folder: path.join(dist, 'renderer'), ask: backend.ask }));
   const languageFile = path.join(app.getPath('userData'), 'language.json');
   let language = readLanguage(languageFile, app.getLocale());
-  const show = (event: AnyEvent): void => {
-    if (window !== null && !window.isDestroyed()) window.webContents.send(channels.event, event);
+  const chosen = chosenPathsFile(process.env);
+  const dialogs =
+    chosen === null
+      ? nativeDialogs(
+          () => window,
+          () => language,
+        )
+      : chooseFromFile(chosen);
+  const other: OtherLibraryParts = {
+    app,
+    file: librariesFile,
+    usual: usualLibrary,
+    choose: () => dialogs.whichFolder('openLibrary'),
+    args: process.argv.slice(1).filter((word) => filesNamedIn(['', word], '/').length === 0),
   };
   const showMenu = (): void => {
     const chooseLanguage = (chosen: Language): void => {
       void speak(chosen);
-      show({ name: 'languageChosen', data: { language: chosen } });
+      tellPage({ name: 'languageChosen', data: { language: chosen } });
     };
-    const template = menuTemplate({ platform: process.platform, tools, language, chooseLanguage });
+    const template = menuTemplate({
+      platform: process.platform,
+      tools,
+      language,
+      chooseLanguage,
+      recentLibraries: libraries.recent,
+      openLibrary: (folder) => void openOtherLibrary(folder, other).catch(noteLibraries),
+      showAbout: () => tellPage({ name: 'aboutAsked', data: {} }),
+    });
     Menu.setApplicationMenu(Menu.buildFromTemplate(template));
   };
   const speak = async (chosen: Language): Promise<void> => {
@@ -99,19 +151,15 @@ function open(): void {
   };
   showMenu();
 
-  const chosen = chosenPathsFile(process.env);
   serveBridge({
     backend,
     windowAnswers: windowAnswers({
-      dialogs:
-        chosen === null
-          ? nativeDialogs(
-              () => window,
-              () => language,
-            )
-          : chooseFromFile(chosen),
+      dialogs,
       ask: backend.ask,
       keepLanguage: speak,
+      runtime: () =>
+        runtimeFacts({ appPath: appFolder, dataFolder: app.getPath('userData'), versions: process.versions }),
+      namedFile: named.take,
       logFile,
     }),
     microphone,
@@ -142,6 +190,10 @@ function open(): void {
   app.on('will-quit', (event) => {
     if (end.mustWait()) event.preventDefault();
   });
+}
+
+function tellPage(event: AnyEvent): void {
+  if (window !== null && !window.isDestroyed()) window.webContents.send(channels.event, event);
 }
 
 /** Another start wants the window: it comes to the front, or anew once this program has ended. */

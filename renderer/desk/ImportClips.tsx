@@ -1,17 +1,12 @@
 import { Film, FolderInput, Inbox } from 'lucide-react';
 import { useState } from 'react';
-import type { WindowParams } from '../../electron/contract/requests.ts';
-import { rackside } from '../bridge/rackside.ts';
-import { statusState } from '../bridge/statusState.ts';
 import { droppedPaths, holdsFiles } from '../importing/droppedPaths.ts';
-import { FootageOutsideDialog } from '../importing/FootageOutsideDialog.tsx';
+import { receive } from '../importing/receive.ts';
 import { takeFiles, takeFolder, takeIn } from '../importing/takeIn.ts';
 import { inboxState } from '../state/inboxState.ts';
-import { jobsState } from '../state/jobsState.ts';
 import { screenState } from '../state/screenState.ts';
 import { sayDesk } from '../words/sayDesk.ts';
 import { sayInbox } from '../words/sayInbox.ts';
-import { sayProblem } from '../words/sayProblem.ts';
 
 /** Where clips and folders are dropped, on their way into the inbox; buttons do the same from a list. */
 export function DropZone() {
@@ -59,13 +54,6 @@ function toInbox(take: () => Promise<void>): void {
 
 /** Imports what another coach handed over, to be read, or a review file. */
 export function ReceiveHandover() {
-  const [outside, setOutside] = useState<readonly string[]>([]);
-  const receive = async (from: WindowParams<'handover.receive'>['from']): Promise<void> => {
-    const reply = await rackside().askWindow('handover.receive', { from });
-    if (!reply.ok) statusState.getState().tell(sayProblem(reply.problem));
-    else if (reply.value.footageOutside.length > 0) setOutside(reply.value.footageOutside);
-    else void jobsState.getState().refresh();
-  };
   return (
     <section className="receive-handover" aria-label={sayDesk('fromAnotherCoach')}>
       <h2>{sayDesk('fromAnotherCoach')}</h2>
@@ -78,7 +66,6 @@ export function ReceiveHandover() {
           <FolderInput aria-hidden="true" /> {sayDesk('receiveFolder')}
         </button>
       </div>
-      {outside.length > 0 && <FootageOutsideDialog paths={outside} onClose={() => setOutside([])} />}
     </section>
   );
 }

@@ -10,6 +10,7 @@ const clipExtensions = ['mp4', 'mov', 'm4v', 'mkv', 'webm', 'avi', '3gp', 'mts',
 
 const folderWords = {
   handOver: ['handOverTitle', 'handOverButton'],
+  openLibrary: ['libraryTitle', 'libraryButton'],
   receive: ['receiveTitle', 'receiveButton'],
   import: ['importTitle', 'importButton'],
   watch: ['watchTitle', 'watchButton'],
@@ -44,7 +45,7 @@ export function nativeDialogs(window: () => BrowserWindow | null, language: () =
     whichFolder: async (purpose) => {
       const [title, button] = folderWords[purpose];
       const properties: OpenDialogOptions['properties'] =
-        purpose === 'handOver' ? ['openDirectory', 'createDirectory'] : ['openDirectory'];
+        purpose === 'handOver' || purpose === 'openLibrary' ? ['openDirectory', 'createDirectory'] : ['openDirectory'];
       const [folder] = await open({ title: say(title), buttonLabel: say(button), properties });
       return folder ?? null;
     },
@@ -52,7 +53,7 @@ export function nativeDialogs(window: () => BrowserWindow | null, language: () =
       const [file] = await open({
         title: say('sessionFileTitle'),
         properties: ['openFile'],
-        filters: [{ name: say('sessionFile'), extensions: ['zip', 'json'] }],
+        filters: [{ name: say('sessionFile'), extensions: ['zip', 'json', 'rackside-handover', 'rackside-review'] }],
       });
       return file ?? null;
     },

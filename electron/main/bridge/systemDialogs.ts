@@ -15,7 +15,7 @@ export type SystemDialogs = {
   readonly showInFolder: (path: string) => void;
 };
 
-export type FolderPurpose = 'handOver' | 'receive' | 'import' | 'watch';
+export type FolderPurpose = 'handOver' | 'openLibrary' | 'receive' | 'import' | 'watch';
 
 export type SaveSuggestion = {
   /** File name without extension, already safe for any file system. */

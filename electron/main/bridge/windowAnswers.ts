@@ -1,6 +1,7 @@
 import { appendFile, readFile } from 'node:fs/promises';
 import filenamify from 'filenamify';
 import type { Language } from '../../../engine/language/language.ts';
+import type { RuntimeFacts } from '../../contract/about.ts';
 import type { Backend } from '../../contract/backend.ts';
 import type { handoverWindowRequests } from '../../contract/handover.ts';
 import type { Reply } from '../../contract/reply.ts';
@@ -20,12 +21,16 @@ type AnswerParts = {
   readonly ask: Backend['ask'];
   /** Keeps the language of the desk and says menu and dialogs in it. */
   readonly keepLanguage: (language: Language) => Promise<void>;
+  /** What the window runs in, and what it was made from. */
+  readonly runtime: () => RuntimeFacts;
+  /** The next file that the system asked to open; null when there is none. */
+  readonly namedFile: () => string | null;
   /** The log of the window's host, which goes into a problem report. */
   readonly logFile: string;
 };
 
 /** What the window's host answers itself: where to save, which clips, where a handover goes. */
-export function windowAnswers({ dialogs, ask, keepLanguage, logFile }: AnswerParts): WindowAnswers {
+export function windowAnswers({ dialogs, ask, keepLanguage, runtime, namedFile, logFile }: AnswerParts): WindowAnswers {
   const save: WindowAnswer<'documents.save'> = async ({ suggestedName, ...what }) => {
     const path = await dialogs.whereToSave({
       name: safeFileName(withoutExtension(suggestedName, what.format)),
@@ -51,6 +56,7 @@ export function windowAnswers({ dialogs, ask, keepLanguage, logFile }: AnswerPar
   const answers: AnswersTo<WindowRequestName> = {
     'documents.save': save,
     'report.save': saveReport,
+    'about.runtime': async () => ({ ok: true, value: runtime() }),
     'language.keep': async ({ language }) => {
       await keepLanguage(language);
       return { ok: true, value: {} };
@@ -68,7 +74,7 @@ export function windowAnswers({ dialogs, ask, keepLanguage, logFile }: AnswerPar
       const set = await ask('settings.change', { watchedFolder: path });
       return set.ok ? { ok: true, value: { path } } : set;
     },
-    ...handoverAnswers(dialogs, ask),
+    ...handoverAnswers(dialogs, ask, namedFile),
   };
   return <N extends WindowRequestName>(name: N, params: unknown) => {
     const answer: WindowAnswer<N> = answers[name];
@@ -82,7 +88,16 @@ function withoutExtension(name: string, extension: string): string {
 }
 
 /** Asks where a handover goes or comes from, then has the backend do it. */
-function handoverAnswers(dialogs: SystemDialogs, ask: Backend['ask']): AnswersTo<keyof typeof handoverWindowRequests> {
+function handoverAnswers(
+  dialogs: SystemDialogs,
+  ask: Backend['ask'],
+  namedFile: () => string | null,
+): AnswersTo<keyof typeof handoverWindowRequests> {
+  const receivedPath = {
+    folder: () => dialogs.whichFolder('receive'),
+    file: () => dialogs.whichSessionFile(),
+    named: async () => namedFile(),
+  };
   let shown: { readonly path: string; readonly footageOutside: string[] } | null = null;
   return {
     'handover.deliver': async (what) => {
@@ -104,7 +119,7 @@ function handoverAnswers(dialogs: SystemDialogs, ask: Backend['ask']): AnswersTo
       return { ok: true, value: {} };
     },
     'handover.receive': async ({ from }) => {
-      const path = await (from === 'folder' ? dialogs.whichFolder('receive') : dialogs.whichSessionFile());
+      const path = await receivedPath[from]();
       shown = null;
       if (path === null) return { ok: true, value: { jobId: null, footageOutside: [] } };
       const outside = await ask('reviews.footageOutside', { path });

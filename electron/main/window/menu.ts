@@ -7,20 +7,46 @@ export type MenuParts = {
   readonly tools: 'with-tools' | 'without-tools';
   readonly language: Language;
   readonly chooseLanguage: (language: Language) => void;
+  /** Folders of libraries that were opened before, the latest first. */
+  readonly recentLibraries: readonly string[];
+  /** Opens another library; null = the person is asked which. */
+  readonly openLibrary: (folder: string | null) => void;
+  readonly showAbout: () => void;
 };
 
 /**
  * The window's menu: only what the platform expects, and the language of the desk. The desk's own commands, undo among
  * them, belong to the page, which hears their keys first; on a Mac, text fields need the menu for theirs.
  */
-export function menuTemplate({ platform, tools, language, chooseLanguage }: MenuParts): MenuItemConstructorOptions[] {
+export function menuTemplate({
+  platform,
+  tools,
+  language,
+  chooseLanguage,
+  recentLibraries,
+  openLibrary,
+  showAbout,
+}: MenuParts): MenuItemConstructorOptions[] {
   const mac = platform === 'darwin';
   const say = sayMenu(language);
   return [
     ...(mac ? [{ role: 'appMenu' as const }] : []),
     {
       label: say('file'),
-      submenu: [mac ? { role: 'close', label: say('close') } : { role: 'quit', label: say('quit') }],
+      submenu: [
+        { label: say('openLibrary'), click: () => openLibrary(null) },
+        {
+          label: say('recentLibraries'),
+          enabled: recentLibraries.length > 0,
+          // A single ampersand would mark a letter.
+          submenu: recentLibraries.map((folder) => ({
+            label: folder.replaceAll('&', '&&'),
+            click: () => openLibrary(folder),
+          })),
+        },
+        { type: 'separator' },
+        mac ? { role: 'close', label: say('close') } : { role: 'quit', label: say('quit') },
+      ],
     },
     {
       label: say('edit'),
@@ -58,5 +84,6 @@ export function menuTemplate({ platform, tools, language, chooseLanguage }: Menu
         click: () => chooseLanguage(one),
       })),
     },
+    { label: say('help'), submenu: [{ label: say('about'), click: showAbout }] },
   ];
 }

@@ -36,7 +36,10 @@ const mostTextBytes = 5_000_000;
 
 /** Whether a path is a handover to be taken in and no review file: a folder, or a zip by its name. */
 export async function isHandover(packagePath: string): Promise<boolean> {
-  return /\.zip$/i.test(packagePath) || ((await stat(packagePath).catch(() => undefined))?.isDirectory() ?? false);
+  return (
+    /\.(zip|rackside-handover)$/i.test(packagePath) ||
+    ((await stat(packagePath).catch(() => undefined))?.isDirectory() ?? false)
+  );
 }
 
 /**

@@ -2,6 +2,8 @@
 export const dialogs = {
   handOverTitle: 'Where to hand over to',
   handOverButton: 'Hand over into this folder',
+  libraryTitle: 'Folder of a library, or an empty folder for a new one',
+  libraryButton: 'Open this library',
   receiveTitle: 'Folder of a handover',
   receiveButton: 'Import',
   importTitle: 'Folder of clips',

@@ -1,6 +1,8 @@
 /** The window's menu; `&` marks the letter that Alt opens it with. */
 export const menu = {
   file: '&File',
+  openLibrary: 'Open another library…',
+  recentLibraries: 'Recent libraries',
   close: 'Close window',
   quit: 'Quit',
   edit: '&Edit',
@@ -16,6 +18,8 @@ export const menu = {
   resetZoom: 'Actual size',
   fullScreen: 'Full screen',
   language: '&Language',
+  help: '&Help',
+  about: 'About Rackside',
 } as const;
 
 export type MenuMessageId = keyof typeof menu;

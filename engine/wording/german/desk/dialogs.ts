@@ -3,6 +3,8 @@ import type { DialogsMessageId } from '../../english/desk/dialogs.ts';
 export const dialogs: Readonly<Record<DialogsMessageId, string>> = {
   handOverTitle: 'Wohin übergeben?',
   handOverButton: 'In diesen Ordner übergeben',
+  libraryTitle: 'Ordner einer Bibliothek, oder ein leerer Ordner für eine neue',
+  libraryButton: 'Diese Bibliothek öffnen',
   receiveTitle: 'Ordner einer Übergabe',
   receiveButton: 'Importieren',
   importTitle: 'Ordner mit Clips',

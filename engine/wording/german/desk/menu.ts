@@ -2,6 +2,8 @@ import type { MenuMessageId } from '../../english/desk/menu.ts';
 
 export const menu: Readonly<Record<MenuMessageId, string>> = {
   file: '&Datei',
+  openLibrary: 'Andere Bibliothek öffnen …',
+  recentLibraries: 'Zuletzt geöffnete Bibliotheken',
   close: 'Fenster schließen',
   quit: 'Beenden',
   edit: '&Bearbeiten',
@@ -17,4 +19,6 @@ export const menu: Readonly<Record<MenuMessageId, string>> = {
   resetZoom: 'Originalgröße',
   fullScreen: 'Vollbild',
   language: '&Sprache',
+  help: '&Hilfe',
+  about: 'Über Rackside',
 };

@@ -8,6 +8,14 @@ import { safeFileName, windowAnswers } from '../../../../electron/main/bridge/wi
 
 const params = { sessionId: 's1', document: 'letter', format: 'pdf', suggestedName: 'Letter: one/two' } as const;
 
+const facts = {
+  build: null,
+  electron: '45.0.0',
+  chromium: '150.0.0',
+  isOutdated: false,
+  dataFolder: '/home/data',
+};
+
 function answers(
   save: string | null,
   reply: unknown = { ok: true, value: { path: save, bytes: 9 } },
@@ -16,6 +24,7 @@ function answers(
   const whereToSave = vi.fn<SystemDialogs['whereToSave']>(async () => save);
   const ask = vi.fn<(name: string, params?: unknown) => Promise<unknown>>(async () => reply);
   const showInFolder = vi.fn();
+  const named = ['/home/named.rackside-review'];
   const dialogs: SystemDialogs = {
     whereToSave,
     whichClips: async () => ['/a.mp4', '/b.mov'],
@@ -27,6 +36,8 @@ function answers(
     dialogs,
     ask: ask as unknown as Backend['ask'],
     keepLanguage: async () => undefined,
+    runtime: () => facts,
+    namedFile: () => named.shift() ?? null,
     logFile,
   });
   return { whereToSave, showInFolder, ask, answer };
@@ -99,6 +110,19 @@ test('takes in what a person chose, by a job', async () => {
     value: { jobId: 'j2', footageOutside: [] },
   });
   expect(ask).toHaveBeenCalledWith('reviews.import', { path: '/home/in.json' });
+});
+
+test('takes in a file that the system named, once, and never a path of the page’s own', async () => {
+  const { ask, answer } = receiving([]);
+  const value = { jobId: 'j2', footageOutside: [] };
+  expect(await answer('handover.receive', { from: 'named' })).toEqual({ ok: true, value });
+  expect(ask).toHaveBeenLastCalledWith('reviews.import', { path: '/home/named.rackside-review' });
+  expect(await answer('handover.receive', { from: 'named' })).toEqual({ ok: true, value: { ...value, jobId: null } });
+});
+
+test('says what it runs in', async () => {
+  const { answer } = answers(null);
+  expect(await answer('about.runtime', {})).toEqual({ ok: true, value: facts });
 });
 
 /** A person who chose a review file, and a backend that finds footage outside of its folder. */
