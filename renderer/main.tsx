@@ -8,6 +8,7 @@ import { registerCommands } from './commands/command.ts';
 import { saveDrafts, saveLetterDrafts } from './drafts/drafts.ts';
 import { listen } from './listen.ts';
 import { saveLastPosition } from './review/useReviewLife.ts';
+import { tellDamagedLists } from './state/damagedLists.ts';
 import { jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';
 import { settingsState } from './state/settingsState.ts';
@@ -34,6 +35,7 @@ void libraryState
     if (libraryState.getState().library?.kind !== 'open') return;
     void jobsState.getState().refresh();
     void settingsState.getState().refresh();
+    void tellDamagedLists();
   });
 
 /** The app in the desk's language; drawn anew when that changes, so that no text of the old one stays. */

@@ -24,8 +24,8 @@ import type { JobRow } from './store/jobs.ts';
 import { createLibrary, type Library, openLibrary, readLibraryFacts } from './store/library.ts';
 import { discardOrphans } from './store/narrations.ts';
 import { readSettings } from './store/settings.ts';
-import { forgetDamagedSummaries } from './store/summaries.ts';
-import { keepSummaries, renewStaleSummaries } from './summaries/keepSummaries.ts';
+import { forgetDamagedSummaries, listWithoutSummary } from './store/summaries.ts';
+import { keepSummaries, renewStaleSummaries, renewSummaries } from './summaries/keepSummaries.ts';
 
 type Slot =
   | { readonly kind: 'none' }
@@ -63,6 +63,7 @@ export function openBackend(settings: BackendSettings): Backend {
     if (closedToOthers > 0) log.info('closed to other users of the machine', { files: closedToOthers });
     keepSummaries(opened, judging);
     forgetDamagedSummaries(opened.writing);
+    renewSummaries(opened, judging, listWithoutSummary(opened.reading));
   };
   const renewAll = async (opened: Library): Promise<void> => {
     try {

@@ -19,6 +19,10 @@ export const libraryStateSchema = v.variant('kind', [
 ]);
 export type LibraryState = v.InferOutput<typeof libraryStateSchema>;
 
+/** What a person sees as a list, which a fault of the disk can make wrong. */
+export const damagedLists = ['trainees', 'sessions', 'inbox'] as const;
+export type DamagedList = (typeof damagedLists)[number];
+
 /** Requests on the library as a whole, and on the judging data that ships with the app. */
 export const libraryRequests = {
   'library.state': read({ params: none, result: libraryStateSchema }),
@@ -33,6 +37,8 @@ export const libraryRequests = {
   }),
   /** Adds the demo session; it is made by a job. */
   'library.addDemo': act({ params: none, result: v.strictObject({ jobId: id }) }),
+  /** The lists of which something was changed or taken away on the disk by a fault, so that they may show wrong lines. */
+  'library.damage': read({ params: none, result: v.array(v.picklist(damagedLists)) }),
   'library.verify': read({
     params: none,
     result: v.strictObject({

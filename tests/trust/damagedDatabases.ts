@@ -17,8 +17,6 @@ export const damagedDatabases: Proof = {
   name: 'damaged databases',
   run: async ({ long, random, folder, seedLibrary, progress, isOver }) => {
     const most = long ? 500 : 32;
-    // Not every list notices a single row that another program changed yet (guides/trust.md): the long run counts them.
-    const ways = long ? damages : damages.filter(({ name }) => !/^a (value|row) .* by hand$/.test(name));
     const common = await seedLibrary();
     const seed = { ...common, folder: path.join(folder, 'sound') };
     cpSync(common.folder, seed.folder, { recursive: true });
@@ -34,7 +32,7 @@ export const damagedDatabases: Proof = {
     let healed = 0;
     let tried = 0;
     for (; tried < most && !isOver(); tried += 1) {
-      const damage = ways[tried % ways.length];
+      const damage = damages[tried % damages.length];
       if (damage === undefined) break;
       const library = path.join(folder, 'damaged');
       cpSync(seed.folder, library, { recursive: true });
@@ -56,7 +54,7 @@ export const damagedDatabases: Proof = {
     const wholeWay = healed === tally.refused ? [] : [`${tally.refused - healed} not healed by the backup`];
     return [
       {
-        what: `a database damaged in one of ${ways.length} ways`,
+        what: `a database damaged in one of ${damages.length} ways`,
         tried,
         found:
           `${tally.refused} refused in a sentence, ${healed} of these healed from the backup; ${tally.partly} shown in part, ` +

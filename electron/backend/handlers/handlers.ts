@@ -61,6 +61,7 @@ import {
   createNewLibrary,
   getCatalogue,
   getLibraryState,
+  listDamage,
   verifyWholeLibrary,
   writeProblemReport,
 } from './library.ts';
@@ -101,6 +102,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'about.notices': getNotices,
   'library.state': getLibraryState,
   'library.create': createNewLibrary,
+  'library.damage': listDamage,
   'library.verify': verifyWholeLibrary,
   'report.write': writeProblemReport,
   'library.addDemo': addDemo,

@@ -3,12 +3,14 @@ import path from 'node:path';
 import { translated } from '../../../engine/exercises/catalogue.ts';
 import { nameTranslations } from '../../../engine/exercises/searchExercises.ts';
 import { step } from '../../../engine/wording/sayJob.ts';
+import { type DamagedList, damagedLists } from '../../contract/library.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import { writeWhole } from '../files/writeWhole.ts';
 import { problemReport } from '../report/problemReport.ts';
 import { verifyLibrary } from '../report/verifyLibrary.ts';
 import { assertOutsideLibrary } from '../store/folder.ts';
+import { type DigestedTable, listDiffering } from '../store/rowDigests.ts';
 import type { Handler } from './handler.ts';
 
 export const getLibraryState: Handler<'library.state'> = (context) => context.libraryState();
@@ -37,6 +39,17 @@ export const addDemo: Handler<'library.addDemo'> = (context) => {
 export const verifyWholeLibrary: Handler<'library.verify'> = async (context) => {
   const { findings, clips, sessions } = await verifyLibrary(context);
   return { sound: findings.length === 0, findings: [...findings], clips, sessions };
+};
+
+const tablesOf: Readonly<Record<DamagedList, readonly DigestedTable[]>> = {
+  trainees: ['trainee'],
+  sessions: ['session', 'entry', 'clip'],
+  inbox: ['arrival'],
+};
+
+export const listDamage: Handler<'library.damage'> = (context) => {
+  const { reading } = context.library();
+  return damagedLists.filter((list) => listDiffering(reading, tablesOf[list]).length > 0);
 };
 
 export const writeProblemReport: Handler<'report.write'> = async (context, { path: asked }) => {

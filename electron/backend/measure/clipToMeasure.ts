@@ -16,6 +16,7 @@ import { sectionOf, uprightOf } from '../store/framing.ts';
 import { readSetUp } from '../store/measuring.ts';
 import type { LookedAt } from '../store/recordings.ts';
 import { listReps, type RepRow } from '../store/reps.ts';
+import { isClipSound } from '../store/rowDigests.ts';
 import { findSession } from '../store/sessions.ts';
 
 /** All that measuring a clip needs, apart from its recording. */
@@ -40,9 +41,10 @@ export function lookedAt({ clip, source }: ClipToMeasure): LookedAt {
   return { turnDeg: clip.turn_deg, frames };
 }
 
-/** What the library knows of a clip for measuring it. Throws `not-found`. */
+/** What the library knows of a clip for measuring it. Throws `not-found`, and `library-damaged` where a fault changed it. */
 export function clipToMeasure(context: Context, reading: Reading, clipId: string): ClipToMeasure {
   const clip = findClip(reading, clipId);
+  if (!isClipSound(reading, clipId)) throw new ProblemError('library-damaged', 'sessionDamaged');
   const catalogue = context.catalogue(findSession(reading, clip.session_id).rubric_version);
   const exercise = findExercise(catalogue, clip.exercise);
   const footage = clip.footage_id === null ? undefined : findFootage(reading, clip.footage_id);

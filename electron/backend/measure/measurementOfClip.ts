@@ -8,6 +8,7 @@ import type { Context } from '../context/context.ts';
 import { findKeptSpeed, keepSpeed } from '../store/clipSpeeds.ts';
 import type { Library } from '../store/library.ts';
 import { findRecordingStamp, type RecordedParts, type RecordingStamp, readRecordedParts } from '../store/recordings.ts';
+import { assertSound } from '../store/rowDigests.ts';
 import { type ClipToMeasure, clipToMeasure, lookedAt } from './clipToMeasure.ts';
 import { manualReps } from './measuredReps.ts';
 
@@ -122,8 +123,12 @@ function stampsOf(library: Library, asked: ClipToMeasure): RecordingStamp[] {
 function keptFor(library: Library, asked: ClipToMeasure): Kept | undefined {
   const { clip, setUp } = asked;
   const { footage_id: footageId } = clip;
+  if (footageId === null) return undefined;
   const stamps = stampsOf(library, asked);
-  if (footageId === null || stamps.length === 0) return undefined;
+  if (stamps.length === 0) {
+    assertSound(library.reading, 'recording', footageId, 'recordingDamaged');
+    return undefined;
+  }
   const recordingKey = JSON.stringify([footageId, stamps]);
   const before = keptOf.get(library)?.get(clip.id);
   if (before?.recordingKey === recordingKey) return before;

@@ -92,7 +92,7 @@ function adding(reading: Reading, table: DigestedTable, row: 'NEW' | 'OLD', sign
 export type Differing = { readonly table: DigestedTable; readonly owner: string; readonly by: number };
 
 /** All that doesn't agree with its digest; empty in a library that is as the app left it. */
-export function listDiffering(reading: Reading, tables = tablesThere(reading)): Differing[] {
+export function listDiffering(reading: Reading, tables: readonly DigestedTable[] = tablesThere(reading)): Differing[] {
   return tables.flatMap((table) =>
     all<{ owner: string; by: number }>(
       reading,
@@ -210,3 +210,21 @@ const partsOfSession: readonly (readonly [table: DigestedTable, owners: string])
 /** Whether all that a session is read from is as the app left it. */
 export const isSessionSound = (reading: Reading, sessionId: string): boolean =>
   partsOfSession.every(([table, owners]) => agreesWithDigest(reading, table, sessionId, owners));
+
+const asClip = 'FROM asked JOIN clip ON clip.id = asked.id';
+const sessionOfClip = `SELECT entry.session_id ${asClip} JOIN entry ON entry.id = clip.entry_id`;
+
+/** What a clip is measured from, and who owns it. */
+const partsOfClip: readonly (readonly [table: DigestedTable, owners: string])[] = [
+  ['session', sessionOfClip],
+  ['entry', sessionOfClip],
+  ['clip', `SELECT clip.entry_id ${asClip}`],
+  ['footage', `SELECT clip.footage_id ${asClip}`],
+  ['rep', itself],
+  ['clip_set_up', itself],
+  ['suggestion_answer', itself],
+];
+
+/** Whether all that a clip is measured from, but its recording, is as the app left it. */
+export const isClipSound = (reading: Reading, clipId: string): boolean =>
+  partsOfClip.every(([table, owners]) => agreesWithDigest(reading, table, clipId, owners));

@@ -218,6 +218,14 @@ export function listStale(
   return all<{ id: string }>(reading, sql, version, judgingSha256, limit).map((row) => row.id);
 }
 
+/** Sessions in use that have no summary, though each act writes one: a fault took it away. */
+export const listWithoutSummary = (reading: Reading): string[] =>
+  all<{ id: string }>(
+    reading,
+    `SELECT id FROM session WHERE removed_at IS NULL
+       AND NOT EXISTS (SELECT 1 FROM session_summary WHERE session_summary.session_id = session.id)`,
+  ).map(({ id }) => id);
+
 /** SHA-256 of what a session would hand over, null when it is not known since something changed. */
 export function readContentHash(reading: Reading, sessionId: string): string | null {
   const sql = 'SELECT content_sha256 FROM session_summary WHERE session_id = ?';

@@ -25,11 +25,12 @@ export async function shownOf(
   const sessions = await look('desk.sessions', {}, ({ sessions: lines }) =>
     lines.map(({ posters: _, ...line }) => line),
   );
+  const damaged = await look('library.damage', {});
   return {
     state,
-    sessions: sessions.includes('"damaged":true') ? refused : sessions,
-    trainees: await look('desk.trainees', {}),
-    settings: await look('settings.get', {}),
+    sessions: sessions.includes('"damaged":true') || damaged.includes('sessions') ? refused : sessions,
+    trainees: damaged.includes('trainees') ? refused : await look('desk.trainees', {}),
+    settings: (await look('settings.damaged', {})) === 'true' ? refused : await look('settings.get', {}),
     review: await look('review.get', { sessionId }),
     otherReview: await look('review.get', { sessionId: emptySessionId }),
     history: await look('history.list', { sessionId }),
@@ -41,7 +42,7 @@ export async function shownOf(
     frames: await look('clips.frameTable', { clipId }),
     trainee: await look('trainees.history', { traineeId }),
     handovers: await look('handover.list', { sessionId }),
-    bin: await look('bin.list', {}),
-    inbox: await look('inbox.count', {}),
+    bin: damaged.includes('sessions') ? refused : await look('bin.list', {}),
+    inbox: damaged.includes('inbox') ? refused : await look('inbox.count', {}),
   };
 }

@@ -47,6 +47,11 @@ export const desk = {
   mySession: 'My session',
   received: 'Received, read only',
   damaged: 'Damaged on the disk',
+  listsDamaged:
+    'A fault of the disk changed or took away lines of these lists: {lists}. What was changed is not opened, and all else is safe; a sound copy may lie in the library’s “backups” folder.',
+  damagedTrainees: '{voice, select, self {people} other {trainees}}',
+  damagedSessions: 'sessions',
+  damagedInbox: 'inbox',
   noExercises: 'none yet',
   provisional: 'provisional',
   byHand: 'set by hand',

@@ -24,7 +24,7 @@ export const settings = {
   phraseAdd: 'Add phrase',
   phraseRemove: 'Delete phrase: {name}',
   damaged:
-    'A setting was changed on its disk by a fault, so it has its usual value again; all else is safe. Look through the settings and change what you had set.',
+    'A fault of the disk changed a setting, so it has its usual value again; all else is safe. The settings show what has to be set once more.',
   phraseNew: 'New phrase',
 } as const;
 

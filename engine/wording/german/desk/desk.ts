@@ -50,6 +50,11 @@ export const desk: Readonly<Record<DeskMessageId, string>> = {
   mySession: 'Meine Einheit',
   received: 'Empfangen, nur lesbar',
   damaged: 'Auf dem Datenträger beschädigt',
+  listsDamaged:
+    'Ein Fehler des Datenträgers hat Zeilen dieser Listen verändert oder gelöscht: {lists}. Was verändert ist, wird nicht geöffnet, alles andere ist sicher; im Ordner „backups“ der Bibliothek liegt vielleicht eine unbeschädigte Kopie.',
+  damagedTrainees: '{voice, select, self {Personen} other {Athleten}}',
+  damagedSessions: 'Einheiten',
+  damagedInbox: 'Eingang',
   noExercises: 'noch keine',
   provisional: 'vorläufig',
   byHand: 'von Hand gesetzt',

@@ -25,6 +25,6 @@ export const settings: Readonly<Record<SettingsMessageId, string>> = {
   phraseAdd: 'Textbaustein hinzufügen',
   phraseRemove: 'Textbaustein löschen: {name}',
   damaged:
-    'Eine Einstellung wurde durch einen Fehler des Datenträgers verändert und hat wieder ihren üblichen Wert; alles andere ist unberührt. Sieh die Einstellungen durch und ändere, was du gewählt hattest.',
+    'Ein Fehler des Datenträgers hat eine Einstellung verändert, deshalb gilt wieder ihr üblicher Wert; alles andere ist unberührt. In den Einstellungen ist zu sehen, was noch einmal zu setzen ist.',
   phraseNew: 'Neuer Textbaustein',
 };
