@@ -58,7 +58,7 @@ export const damagedDatabases: Proof = {
         tried,
         found:
           `${tally.refused} refused in a sentence, ${healed} of these healed from the backup; ${tally.partly} shown in part, ` +
-          `the damaged part refused; ${tally.unchanged} shown unchanged; ${tally.earlier} as after an earlier act, where the log of later ones was damaged; ` +
+          `the damaged part refused or its list named; ${tally.unchanged} shown unchanged; ${tally.earlier} as after an earlier act, where the log of later ones was damaged; ` +
           `${tally.wrong} shown wrong`,
         wrong: [...wrong, ...wholeWay],
       },

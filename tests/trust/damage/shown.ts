@@ -1,4 +1,5 @@
 import type { Backend } from '../../../electron/contract/backend.ts';
+import type { DamagedList } from '../../../electron/contract/library.ts';
 import type { Params, RequestName, Result } from '../../../electron/contract/requests.ts';
 import type { SeedLibrary } from '../harness/seedLibrary.ts';
 
@@ -12,6 +13,8 @@ export async function shownOf(
   backend: Backend,
   { sessionId, emptySessionId, clipId, traineeId }: SeedLibrary,
 ): Promise<Shown> {
+  const told = await backend.ask('library.damage', {});
+  const damaged: readonly DamagedList[] = told.ok ? told.value : [];
   const look = async <N extends RequestName>(
     name: N,
     params: Params<N>,
@@ -19,17 +22,20 @@ export async function shownOf(
   ): Promise<string> => {
     const reply = await backend.ask(name, params);
     if (reply.ok) return JSON.stringify(part(reply.value));
-    return reply.problem.code === 'library-damaged' ? refused : `${reply.problem.code} ${reply.problem.message.id}`;
+    const { code, message } = reply.problem;
+    // Where the window has said which lists a fault made wrong, that something of them is gone is told.
+    if (code === 'library-damaged' || (code === 'not-found' && damaged.length > 0)) return refused;
+    return `${code} ${message.id}`;
   };
   const state = await look('library.state', {}, (value) => ({ ...value, folder: '' }));
   const sessions = await look('desk.sessions', {}, ({ sessions: lines }) =>
     lines.map(({ posters: _, ...line }) => line),
   );
-  const damaged = await look('library.damage', {});
+  const lists = (...shown: readonly DamagedList[]): boolean => shown.some((list) => damaged.includes(list));
   return {
     state,
-    sessions: sessions.includes('"damaged":true') || damaged.includes('sessions') ? refused : sessions,
-    trainees: damaged.includes('trainees') ? refused : await look('desk.trainees', {}),
+    sessions: sessions.includes('"damaged":true') || lists('sessions', 'trainees') ? refused : sessions,
+    trainees: lists('trainees') ? refused : await look('desk.trainees', {}),
     settings: (await look('settings.damaged', {})) === 'true' ? refused : await look('settings.get', {}),
     review: await look('review.get', { sessionId }),
     otherReview: await look('review.get', { sessionId: emptySessionId }),
@@ -40,9 +46,9 @@ export async function shownOf(
     measures: await look('measures.get', { clipId }),
     recording: await look('measures.recording', { clipId }),
     frames: await look('clips.frameTable', { clipId }),
-    trainee: await look('trainees.history', { traineeId }),
+    trainee: lists('sessions', 'trainees') ? refused : await look('trainees.history', { traineeId }),
     handovers: await look('handover.list', { sessionId }),
-    bin: damaged.includes('sessions') ? refused : await look('bin.list', {}),
-    inbox: damaged.includes('inbox') ? refused : await look('inbox.count', {}),
+    bin: lists('sessions') ? refused : await look('bin.list', {}),
+    inbox: lists('inbox') ? refused : await look('inbox.count', {}),
   };
 }
