@@ -50,7 +50,7 @@ async function run(): Promise<number> {
 }
 
 /** So many scenarios run beside each other, each on a display of its own: most of their time they wait. */
-const mostLanes = 2;
+const mostLanes = 3;
 
 type Lane = { readonly bench: Bench; readonly display: Display };
 

@@ -10,6 +10,11 @@ let ran: Ran;
 beforeAll(async () => {
   folder = await mkdtemp(path.join(os.tmpdir(), 'rackside-demo-'));
   demo = path.join(folder, 'out');
+  // As an earlier version left it: a demo that has a file more.
+  await mkdir(demo);
+  const entries = ['letter.html', 'no-longer.html'];
+  for (const name of entries) await writeFile(path.join(demo, name), 'of an earlier demo');
+  await writeFile(path.join(demo, '.rackside-demo.json'), JSON.stringify({ format: 'rackside-demo', entries }));
   ran = await run(['demo', '--out', demo]);
 });
 afterAll(() => rm(folder, { recursive: true, force: true }));
@@ -65,7 +70,8 @@ describe('the demo', () => {
   });
 
   it('replaces an earlier demo, and nothing else', async () => {
-    expect((await run(['demo', '--out', demo])).code).toBe(0);
+    expect(await readdir(demo)).not.toContain('no-longer.html');
+    expect(await readFile(path.join(demo, 'letter.html'), 'utf8')).not.toContain('of an earlier demo');
     const precious = path.join(folder, 'precious');
     await mkdir(precious);
     await writeFile(path.join(precious, 'thesis.txt'), 'mine');

@@ -139,11 +139,8 @@ describe('of two people, one of whom keeps still', () => {
   const kneesOf = ({ joints }: Awaited<ReturnType<typeof readWholly>>) =>
     joints.frames.map((body) => jointIn(body, 'rightKnee').xPx);
 
-  test.each([
-    ['squat-side', 'hinge-side'],
-    ['hinge-side', 'squat-side'],
-  ])('the one who moves is the lifter from the first look on: %s beside %s', async (moving, still) => {
-    const found = await readWholly(await beside(moving, still), wide);
+  test('the one who moves is the lifter from the first look on', async () => {
+    const found = await readWholly(await beside('squat-side', 'hinge-side'), wide);
     for (const xPx of kneesOf(found)) expect(xPx).toBeLessThan(854);
   });
 

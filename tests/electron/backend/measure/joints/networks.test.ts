@@ -74,7 +74,6 @@ describe('a converted network', () => {
   });
 
   it.each([
-    ['cut short', (bytes: Buffer) => bytes.subarray(0, bytes.length / 2)],
     ['changed in one byte', (bytes: Buffer) => bytes.fill((bytes[70_000] ?? 0) ^ 1, 70_000, 70_001)],
     ['empty', () => Buffer.alloc(0)],
   ])('is made again when the kept one is %s', async (_, damage) => {
