@@ -73,7 +73,9 @@ describe('a review file', () => {
           .format(Date.now() + 7 * 86_400_000)
           .replaceAll('-', '');
       const before = aWeekOn();
-      const { code } = await run(['handover', review, '--out', out, '--no-clips'], folder, { TZ: zone });
+      const { code } = await run(['handover', review, '--out', out, '--no-clips', '--no-originals'], folder, {
+        TZ: zone,
+      });
       expect(code).toBe(0);
       const calendar = readFileSync(path.join(out, '2026-03-01-alva-brook', 'next-filming.ics'), 'utf8');
       expect([before, aWeekOn()]).toContain(/DTSTART;VALUE=DATE:(\d{8})/.exec(calendar)?.[1]);
