@@ -11,7 +11,7 @@ export default defineConfig({
         test: {
           ...test,
           name: 'together',
-          include: ['tests/{engine,published,seeds,electron,trust,packaging}/**/*.test.ts'],
+          include: ['tests/{engine,published,seeds,electron,trust}/**/*.test.ts'],
           // These bear each other in the same process, and loading all anew for each file takes as long as testing it.
           isolate: false,
         },

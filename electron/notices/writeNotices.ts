@@ -10,7 +10,7 @@ if (refused.length > 0) {
   process.stderr.write(`Not to be shipped under these licences, so nothing was written: ${list}\n`);
   process.exitCode = 1;
 } else {
-  const file = path.join(appFolder, 'THIRD-PARTY.md');
+  const file = path.join(import.meta.dirname, 'THIRD-PARTY.md');
   writeFileSync(file, thirdPartyNotices(appFolder));
   process.stderr.write(`Written: ${file}\n`);
 }

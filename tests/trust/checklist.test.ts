@@ -5,7 +5,7 @@ import { expect, it } from 'vitest';
 const root = path.resolve(import.meta.dirname, '../..');
 
 /** The rows of the guide's table: number, item, and the tests that hold it, each as `file`: “title”. */
-const rows = readFileSync(path.join(root, 'guides/trust.md'), 'utf8')
+const rows = readFileSync(path.join(root, 'tests/trust/FIGURES.md'), 'utf8')
   .split('\n')
   .map((line) => /^\| (\d+) \| ([^|]+) \| ([^|]+) \|$/.exec(line))
   .filter((found) => found !== null)

@@ -14,7 +14,7 @@ import { proofs } from './proofs.ts';
 /** So many proofs run beside each other. */
 const lanes = 2;
 
-const guide = path.join(rootFolder, 'guides/trust.md');
+const guide = path.join(rootFolder, 'tests/trust/FIGURES.md');
 const [begins, ends] = ['<!-- figures -->', '<!-- end of figures -->'];
 
 /** Runs the proofs named as arguments, or all of them, and prints their figures. */

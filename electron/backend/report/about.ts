@@ -35,10 +35,10 @@ function onnxRuntimeVersion(): string {
   }
 }
 
-/** The notices of what others made, as they lie beside the app. */
+/** The notices of what others made: in a package they lie where they do in a checkout. */
 export function readNotices(appFolder: string): string {
   try {
-    return readFileSync(path.join(appFolder, 'THIRD-PARTY.md'), 'utf8');
+    return readFileSync(path.join(appFolder, 'electron', 'notices', 'THIRD-PARTY.md'), 'utf8');
   } catch (cause) {
     throw new ProblemError('not-found', 'noNotices', {}, { cause });
   }

@@ -5,7 +5,7 @@ import { mayBeShipped, productionPackages } from '../../../electron/notices/prod
 import { thirdPartyNotices } from '../../../electron/notices/thirdParty.ts';
 
 const root = path.resolve(import.meta.dirname, '../../..');
-const written = readFileSync(path.join(root, 'THIRD-PARTY.md'), 'utf8');
+const written = readFileSync(path.join(root, 'electron/notices/THIRD-PARTY.md'), 'utf8');
 
 /** Names straight from the lock file: packages that are neither for development nor somebody else's option. */
 const lock: {

@@ -4,8 +4,8 @@ import { chmod, mkdir, readdir, readFile, readlink, rm, stat } from 'node:fs/pro
 import path from 'node:path';
 import { promisify } from 'node:util';
 import { rootFolder } from '../../../../electron/launch/folders.ts';
-import { debianPackage } from '../../../../packaging/debianPackage.ts';
-import { readFuses, wantedFuses } from '../../../../packaging/fuses.ts';
+import { debianPackage } from '../../../../electron/packaging/debianPackage.ts';
+import { readFuses, wantedFuses } from '../../../../electron/packaging/fuses.ts';
 import type { App } from '../../harness/app.ts';
 import { finishedJob } from '../../harness/jobs.ts';
 import { commandLine, hasCallFilter, processTree } from '../../harness/processes.ts';
@@ -49,7 +49,7 @@ export const deb: Scenario = {
     let newer = '';
     let older = '';
     await report.check('two packages are made of what was built, one of an older version', async () => {
-      const entry = path.join(rootFolder, 'packaging', 'package.ts');
+      const entry = path.join(rootFolder, 'electron', 'packaging', 'package.ts');
       await run(process.execPath, [entry, '--quick', '--to', output], { maxBuffer: 10_000_000 });
       newer = path.join(output, (await readdir(output)).find((name) => name.endsWith('.deb')) ?? 'none');
       const program = path.join(output, 'linux-unpacked');

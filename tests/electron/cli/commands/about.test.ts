@@ -20,5 +20,5 @@ it('tells the versions of Rackside and of what it works with', async () => {
 
 it('prints the notices of what others made', async () => {
   const { stdout } = await run(['about', '--notices']);
-  expect(stdout).toBe(readFileSync(path.join(rootFolder, 'THIRD-PARTY.md'), 'utf8'));
+  expect(stdout).toBe(readFileSync(path.join(rootFolder, 'electron/notices/THIRD-PARTY.md'), 'utf8'));
 });

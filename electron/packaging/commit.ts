@@ -1,7 +1,7 @@
 import { execFile } from 'node:child_process';
 import { promisify } from 'node:util';
-import { rootFolder } from '../electron/launch/folders.ts';
-import type { BuildFacts } from '../electron/main/about/buildFacts.ts';
+import { rootFolder } from '../launch/folders.ts';
+import type { BuildFacts } from '../main/about/buildFacts.ts';
 
 /** The commit that is packaged and its day; outside of a checkout it is not known. */
 export async function buildFacts(): Promise<BuildFacts> {

@@ -1,6 +1,6 @@
 import { chmod, cp, rm } from 'node:fs/promises';
 import path from 'node:path';
-import { rootFolder } from '../electron/launch/folders.ts';
+import { rootFolder } from '../launch/folders.ts';
 import { programIn } from './builderConfig.ts';
 import { setFuses } from './fuses.ts';
 import type { PackagedRuntime } from './packagedRuntime.ts';
@@ -18,8 +18,8 @@ export async function finishProgram(folder: string, target: Target, { isFallback
     target.platform === 'darwin'
       ? path.join(programIn(folder, target), 'Contents', 'Resources')
       : path.join(folder, 'resources');
-  for (const notice of ['LICENSE', 'THIRD-PARTY.md'])
-    await cp(path.join(rootFolder, notice), path.join(resources, notice));
+  for (const notice of ['LICENSE', 'electron/notices/THIRD-PARTY.md'])
+    await cp(path.join(rootFolder, notice), path.join(resources, path.basename(notice)));
   if (target.platform === 'linux') {
     const command = path.join(folder, 'rackside');
     await cp(path.join(import.meta.dirname, 'linux', 'rackside.sh'), command);

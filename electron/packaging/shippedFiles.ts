@@ -1,4 +1,4 @@
-import { sources } from '../electron/backend/measure/joints/networks.ts';
+import { sources } from '../backend/measure/joints/networks.ts';
 import type { Target } from './target.ts';
 
 /** What nobody needs at run time, whichever package it lies in. */

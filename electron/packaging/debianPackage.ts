@@ -5,7 +5,7 @@ import { chmod, cp, mkdir, readdir, rm, symlink, writeFile } from 'node:fs/promi
 import path from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { promisify } from 'node:util';
-import { rootFolder } from '../electron/launch/folders.ts';
+import { rootFolder } from '../launch/folders.ts';
 import { bytesOf } from './stage.ts';
 
 const run = promisify(execFile);
@@ -59,7 +59,10 @@ export async function debianPackage({ program, version, architecture, output, pa
     [path.join(linuxFolder, 'rackside.desktop'), at('usr', 'share', 'applications', 'rackside.desktop')],
     [path.join(linuxFolder, 'rackside.xml'), at('usr', 'share', 'mime', 'packages', 'rackside.xml')],
     [path.join(linuxFolder, 'copyright'), at('usr', 'share', 'doc', 'rackside', 'copyright')],
-    [path.join(rootFolder, 'THIRD-PARTY.md'), at('usr', 'share', 'doc', 'rackside', 'THIRD-PARTY.md')],
+    [
+      path.join(rootFolder, 'electron', 'notices', 'THIRD-PARTY.md'),
+      at('usr', 'share', 'doc', 'rackside', 'THIRD-PARTY.md'),
+    ],
     [path.join(linuxFolder, 'postinst'), at('DEBIAN', 'postinst')],
     [path.join(pictures, 'mark.svg'), at('usr', 'share', 'icons', 'hicolor', 'scalable', 'apps', 'rackside.svg')],
     [path.join(pictures, 'mark.png'), at('usr', 'share', 'icons', 'hicolor', '256x256', 'apps', 'rackside.png')],

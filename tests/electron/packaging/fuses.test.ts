@@ -2,7 +2,7 @@ import { mkdtemp, open } from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { readFuses, setFuses, wantedFuses } from '../../packaging/fuses.ts';
+import { readFuses, setFuses, wantedFuses } from '../../../electron/packaging/fuses.ts';
 
 // As @electron/fuses documents it: this sentence, a version, a length, and a digit for each fuse: 0 off, 1 on, r taken out.
 const sentinel = 'dL7pKGdnNz796PbbjQWNKmHXBZaB9tsX';

@@ -1,7 +1,7 @@
 import { readdir, readFile } from 'node:fs/promises';
 import path from 'node:path';
-import { fallbackElectron, fallbackRuntime } from '../electron/launch/fallbackRuntime.ts';
-import { rootFolder } from '../electron/launch/folders.ts';
+import { fallbackElectron, fallbackRuntime } from '../launch/fallbackRuntime.ts';
+import { rootFolder } from '../launch/folders.ts';
 import type { Target } from './target.ts';
 
 /** The Electron that a package is made with. */

@@ -1,7 +1,7 @@
 import { cp, mkdir, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { distFolder, rootFolder } from '../electron/launch/folders.ts';
-import { type BuildFacts, buildFactsFile } from '../electron/main/about/buildFacts.ts';
+import { distFolder, rootFolder } from '../launch/folders.ts';
+import { type BuildFacts, buildFactsFile } from '../main/about/buildFacts.ts';
 import { loadedPackages } from './loadedPackages.ts';
 import { isShipped } from './shippedFiles.ts';
 import type { Target } from './target.ts';
@@ -47,7 +47,7 @@ export async function makeStage({ folder, target, facts, version, node }: StageO
 
   await writeFile(path.join(backend, 'package.json'), description);
   for (const file of backendFiles) await cp(path.join(distFolder, file), path.join(backend, 'dist', file));
-  for (const data of ['migrations', 'seeds', 'THIRD-PARTY.md']) {
+  for (const data of ['migrations', 'seeds', 'electron/notices/THIRD-PARTY.md']) {
     await cp(path.join(rootFolder, data), path.join(backend, data), { recursive: true });
   }
   await copyPackages(path.join(backend, 'node_modules'), target);

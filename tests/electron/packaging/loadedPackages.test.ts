@@ -2,8 +2,8 @@ import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { rootFolder } from '../../electron/launch/folders.ts';
-import { loadedPackages } from '../../packaging/loadedPackages.ts';
+import { rootFolder } from '../../../electron/launch/folders.ts';
+import { loadedPackages } from '../../../electron/packaging/loadedPackages.ts';
 
 const linux = { platform: 'linux', architecture: 'x64' } as const;
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isShipped } from '../../packaging/shippedFiles.ts';
+import { isShipped } from '../../../electron/packaging/shippedFiles.ts';
 
 const linux = { platform: 'linux', architecture: 'x64' } as const;
 const mac = { platform: 'darwin', architecture: 'arm64' } as const;
