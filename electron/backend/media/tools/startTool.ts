@@ -14,6 +14,8 @@ const common = {
   forceKillAfterDelay: killAfterMs,
   // `endWithBackend` does that, and in threads as well.
   cleanup: false,
+  // A group of its own, so that it can be ended with all that it started. Windows would show a console for it.
+  detached: process.platform !== 'win32',
 } as const;
 
 /** Only long work needs it, so that it does not slow the start. */
@@ -94,7 +96,7 @@ export async function startTool(
 
 /**
  * A shell that reads "start PID" and "end PID". Its input ends when the process that writes to it is gone, however that
- * came about; then it kills every program that started and has not ended.
+ * came about; then it kills every program that started and has not ended, with its whole group.
  */
 const watchScript = `
 running=' '
@@ -104,21 +106,38 @@ while read -r what pid; do
     end) running="\${running%% $pid *} \${running#* $pid }" ;;
   esac
 done
-[ "$running" = ' ' ] || kill -KILL $running
+for pid in $running; do
+  kill -KILL -- "-$pid"
+done
 `;
 
 let watch: ChildProcess['stdin'] | undefined;
 
 /**
  * Sees to it that a program ends when this process (or thread) does, even when it is killed and can't do anything about it
- * any more. On Windows every child belongs to a job that the system ends with its parent, so there is nothing to do.
+ * any more, and that nothing it started outlives it: bubblewrap, killed while it starts, leaves a process that waits for it
+ * for ever and keeps the output open. On Windows every child belongs to a job that the system ends with its parent, so there
+ * is nothing to do.
  */
-export function endWithBackend(child: ChildProcess): void {
-  if (process.platform === 'win32' || child.pid === undefined) return;
+function endWithBackend(child: ChildProcess): void {
+  const { pid } = child;
+  if (process.platform === 'win32' || pid === undefined) return;
   watch ??= startWatch();
   const line = watch;
-  line?.write(`start ${child.pid}\n`);
-  child.once('exit', () => line?.write(`end ${child.pid}\n`));
+  line?.write(`start ${pid}\n`);
+  child.once('exit', () => {
+    killGroup(pid);
+    line?.write(`end ${pid}\n`);
+  });
+}
+
+/** Kills what is left of a group; usually nothing is. */
+function killGroup(groupId: number): void {
+  try {
+    process.kill(-groupId, 'SIGKILL');
+  } catch {
+    // Nobody of the group lives any more.
+  }
 }
 
 /** Without a shell there is no watch, and programs run as they did. */
