@@ -8,7 +8,22 @@ for (const stream of [process.stdout, process.stderr]) {
 }
 process.removeAllListeners('warning');
 
-const code = await runCommandLine(process.argv.slice(2));
+const controller = new AbortController();
+const stop = () => {
+  // A second Ctrl-C does not wait for the tidying up.
+  if (controller.signal.aborted) process.exit(130);
+  controller.abort();
+};
+process.on('SIGINT', stop);
+process.on('SIGTERM', stop);
+
+const code = await runCommandLine(process.argv.slice(2), {
+  environment: process.env,
+  workingFolder: process.cwd(),
+  output: process.stdout,
+  messages: process.stderr,
+  signal: controller.signal,
+});
 await Promise.all([process.stdout, process.stderr].map(flush));
 process.exit(code);
 

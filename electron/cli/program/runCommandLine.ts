@@ -18,37 +18,30 @@ import { addProgramme } from '../commands/programme.ts';
 import { addRubric } from '../commands/rubric.ts';
 import { addSheet } from '../commands/sheet.ts';
 import { appFolderAbove } from '../run/appFolder.ts';
-import { baseFolder, type Host, makeProgress } from '../run/host.ts';
+import { baseFolder, type Host, makeProgress, type Surroundings } from '../run/host.ts';
 import { done, type Outcome, oneLine, outcomeOf } from '../run/outcome.ts';
 
 /** Runs one command of the command line and gives its exit code. Never throws. */
-export async function runCommandLine(args: readonly string[]): Promise<number> {
-  const controller = new AbortController();
-  const stop = () => {
-    // A second Ctrl-C does not wait for the tidying up.
-    if (controller.signal.aborted) process.exit(130);
-    controller.abort();
-  };
-  process.on('SIGINT', stop);
-  process.on('SIGTERM', stop);
-
-  const folder = baseFolder(process.env, process.cwd());
-  const progress = makeProgress(process.stderr);
+export async function runCommandLine(args: readonly string[], surroundings: Surroundings): Promise<number> {
+  const { output, messages, signal } = surroundings;
+  const folder = baseFolder(surroundings.environment, surroundings.workingFolder);
+  const progress = makeProgress(messages);
   const host: Host = {
     appFolder: appFolderAbove(import.meta.dirname),
     resolve: (name) => path.resolve(folder, name),
-    print: (content) => void process.stdout.write(content),
+    print: (content) => void output.write(content),
+    printsToTerminal: output.isTTY === true,
     say: (line) => {
       progress.clear();
-      process.stderr.write(`${line}\n`);
+      messages.write(`${line}\n`);
     },
     progress,
-    signal: controller.signal,
+    signal,
   };
   const outcome = await settle(buildProgram(host).parseAsync(args, { from: 'user' }));
   progress.clear();
-  if (controller.signal.aborted) return 130;
-  if (outcome.line !== '') process.stderr.write(`${outcome.line}\n`);
+  if (signal.aborted) return 130;
+  if (outcome.line !== '') messages.write(`${outcome.line}\n`);
   return outcome.code;
 }
 

@@ -2,6 +2,18 @@ import path from 'node:path';
 import { sayTimeLeft } from '../../../engine/wording/sayTimeLeft.ts';
 import { secondsLeft } from '../../contract/timeLeft.ts';
 
+/** What a command line runs in: a process, or what stands for one. */
+export type Surroundings = {
+  readonly environment: NodeJS.ProcessEnv;
+  readonly workingFolder: string;
+  /** Standard output. */
+  readonly output: { readonly isTTY?: boolean; readonly write: (content: string | Uint8Array) => unknown };
+  /** Standard error. */
+  readonly messages: Terminal;
+  /** Aborted by Ctrl-C. */
+  readonly signal: AbortSignal;
+};
+
 /** What every command works with: its folders, its output, and when to stop. */
 export type Host = {
   /** Folder of the application: holds `seeds/` and `migrations/`. */
@@ -10,6 +22,8 @@ export type Host = {
   readonly resolve: (name: string) => string;
   /** Writes to standard output: the answer, nothing else. */
   readonly print: (content: string | Uint8Array) => void;
+  /** Somebody looks at standard output; it is no file or other program. */
+  readonly printsToTerminal: boolean;
   /** Writes one line to standard error: what a person should know. */
   readonly say: (line: string) => void;
   readonly progress: Progress;

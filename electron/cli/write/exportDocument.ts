@@ -40,7 +40,7 @@ export async function exportDocument(host: Host, files: readonly string[], optio
 
 async function exportOne(host: Host, file: string, options: ExportOptions): Promise<void> {
   const { document, format, out, json } = options;
-  if (format === 'pdf' && out === undefined && (json === true || process.stdout.isTTY)) {
+  if (format === 'pdf' && out === undefined && (json === true || host.printsToTerminal)) {
     throw new UsageError('A PDF is not text: name a file to write it to with --out FILE.');
   }
   const { bytes, failed } = await renderFile(host, file, options);

@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, it } from 'vitest';
-import { rootFolder, run } from '../runCommand.ts';
+import { rootFolder, runProgram } from '../runCommand.ts';
 
 const packageOf = (folder: string): { readonly version: string } =>
   JSON.parse(readFileSync(path.join(rootFolder, folder, 'package.json'), 'utf8'));
 
 it('tells the versions of Rackside and of what it works with', async () => {
-  const { code, stdout } = await run(['about', '--json']);
+  const { code, stdout } = await runProgram(['about', '--json']);
   expect(code).toBe(0);
   expect(JSON.parse(stdout)).toEqual({
     version: packageOf('.').version,
@@ -19,6 +19,6 @@ it('tells the versions of Rackside and of what it works with', async () => {
 });
 
 it('prints the notices of what others made', async () => {
-  const { stdout } = await run(['about', '--notices']);
+  const { stdout } = await runProgram(['about', '--notices']);
   expect(stdout).toBe(readFileSync(path.join(rootFolder, 'electron/notices/THIRD-PARTY.md'), 'utf8'));
 });

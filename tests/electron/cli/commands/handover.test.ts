@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { shortClip } from '../../backend/handover/shortClip.ts';
-import { linesOf, rootFolder, run } from '../runCommand.ts';
+import { linesOf, rootFolder, run, runProgram } from '../runCommand.ts';
 
 let folder = '';
 let review = '';
@@ -73,7 +73,7 @@ describe('a review file', () => {
           .format(Date.now() + 7 * 86_400_000)
           .replaceAll('-', '');
       const before = aWeekOn();
-      const { code } = await run(['handover', review, '--out', out, '--no-clips', '--no-originals'], folder, {
+      const { code } = await runProgram(['handover', review, '--out', out, '--no-clips', '--no-originals'], folder, {
         TZ: zone,
       });
       expect(code).toBe(0);

@@ -4,7 +4,7 @@ import os from 'node:os';
 import path from 'node:path';
 import ffmpeg from '@ffmpeg-installer/ffmpeg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { linesOf, rootFolder, run } from '../runCommand.ts';
+import { linesOf, rootFolder, runProgram } from '../runCommand.ts';
 
 const squat = path.join(rootFolder, 'seeds', 'footage', 'squat-side.mp4');
 let folder = '';
@@ -21,7 +21,7 @@ beforeAll(async () => {
     ...['-v', 'error', '-f', 'lavfi', '-i', 'sine=frequency=440:duration=1'],
     ...['-c:a', 'aac', path.join(folder, 'sound.m4a')],
   ]);
-  expect((await run(['library', 'init', '--library', library])).code).toBe(0);
+  expect((await runProgram(['library', 'init', '--library', library])).code).toBe(0);
 });
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
@@ -29,7 +29,7 @@ describe('a clip that is none', () => {
   const bad = ['missing.mp4', 'text.mp4', 'empty.mp4', 'cut.mp4', 'sound.m4a', '../nowhere/clip.mp4'];
 
   it.each(bad)('probe says in one sentence what is wrong with %s', async (name) => {
-    const { code, stdout, stderr } = await run(['probe', name], folder);
+    const { code, stdout, stderr } = await runProgram(['probe', name], folder);
     expect([code, stdout]).toEqual([1, '']);
     expect(linesOf(stderr)).toHaveLength(1);
     expect(stderr).not.toMatch(/\bat .*:\d+:\d+|Error:/);
@@ -39,10 +39,10 @@ describe('a clip that is none', () => {
     const names = ['missing.mp4', 'text.mp4', 'empty.mp4', 'cut.mp4', 'sound.m4a'];
     for (const name of names) {
       const args = ['library', 'import', name, '--library', library, '--exercise', 'back-squat'];
-      const { code } = await run([...args, '--trainee', 'Alva Brook', '--date', '2026-03-01'], folder);
+      const { code } = await runProgram([...args, '--trainee', 'Alva Brook', '--date', '2026-03-01'], folder);
       expect(code).toBe(1);
     }
-    const { stdout } = await run(['library', 'verify', '--library', library, '--json']);
+    const { stdout } = await runProgram(['library', 'verify', '--library', library, '--json']);
     expect(JSON.parse(stdout)).toMatchObject({ sound: true, clips: 0 });
   });
 });
@@ -52,7 +52,7 @@ describe('a clip with an awkward name', () => {
 
   it.each(names)('probe reads %s', async (name) => {
     await copyFile(squat, path.join(folder, name));
-    const { code, stdout, stderr } = await run(['probe', '--json', '--', name], folder);
+    const { code, stdout, stderr } = await runProgram(['probe', '--json', '--', name], folder);
     expect([code, stderr]).toEqual([0, '']);
     expect(JSON.parse(stdout)).toMatchObject({ frames: 423, rotationDeg: 0 });
   });
@@ -60,7 +60,7 @@ describe('a clip with an awkward name', () => {
   it('probe reads a path with two dots in it', async () => {
     await mkdir(path.join(folder, 'inner'), { recursive: true });
     await copyFile(squat, path.join(folder, 'up.mp4'));
-    const { code } = await run(['probe', path.join('inner', '..', 'up.mp4')], folder);
+    const { code } = await runProgram(['probe', path.join('inner', '..', 'up.mp4')], folder);
     expect(code).toBe(0);
   });
 });

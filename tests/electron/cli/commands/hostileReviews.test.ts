@@ -2,7 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { linesOf, run } from '../runCommand.ts';
+import { linesOf, runProgram } from '../runCommand.ts';
 import { squatReview, writeJson } from '../squatReview.ts';
 
 let folder = '';
@@ -30,7 +30,7 @@ const hostile: readonly (readonly [string, string, RegExp])[] = [
 describe('a hostile or contradictory review file', () => {
   it.each(hostile)('%s: one sentence, exit code 1, no stack trace', async (_name, content, words) => {
     const file = await writeJson(folder, 'session.json', content);
-    const { code, stdout, stderr } = await run(['grade', file]);
+    const { code, stdout, stderr } = await runProgram(['grade', file]);
     expect([code, stdout]).toEqual([1, '']);
     expect(linesOf(stderr)).toHaveLength(1);
     expect(stderr).toMatch(words);
@@ -40,7 +40,7 @@ describe('a hostile or contradictory review file', () => {
 
   it.each(['letter', 'sheet'])('%s refuses it alike', async (command) => {
     const file = await writeJson(folder, 'session.json', hostile[1]?.[1]);
-    const { code, stdout, stderr } = await run([command, file, '--format', 'md']);
+    const { code, stdout, stderr } = await runProgram([command, file, '--format', 'md']);
     expect([code, stdout]).toEqual([1, '']);
     expect(linesOf(stderr)).toHaveLength(1);
   });
