@@ -7,13 +7,14 @@ import { clockUsAt, frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { CheckedParams, Result } from '../../contract/requests.ts';
+import { assertUnchanged } from '../context/changedFiles.ts';
 import type { Context } from '../context/context.ts';
 import { clipToMeasure } from '../measure/clipToMeasure.ts';
 import { measurementOfClip } from '../measure/measurementOfClip.ts';
 import { readMonoSound } from '../media/read/monoSound.ts';
 import { camerasOf, joinReps } from '../store/cameras.ts';
 import { type ClipHome, findClip } from '../store/clips.ts';
-import { findFootage } from '../store/footage.ts';
+import { type FootageRow, findFootage } from '../store/footage.ts';
 import { readFrameTable } from '../store/frameTables.ts';
 import { listReps, repOf } from '../store/reps.ts';
 import { actOnSession } from './acts.ts';
@@ -21,8 +22,13 @@ import type { Handler } from './handler.ts';
 
 type Laid = { readonly by: Result<'cameras.pair'>['by']; readonly offsetUs: number };
 
-/** A clip of the pair with its frames and its file. */
-type Camera = { readonly clip: ClipHome; readonly table: FrameTable; readonly file: string | null };
+/** A clip of the pair with its footage, its frames and its file. */
+type Camera = {
+  readonly clip: ClipHome;
+  readonly footage: FootageRow;
+  readonly table: FrameTable;
+  readonly file: string | null;
+};
 
 export const pairCameras: Handler<'cameras.pair'> = async (context, { leadId, clipId, by }) => {
   const lead = cameraOf(context, leadId);
@@ -54,9 +60,9 @@ function cameraOf(context: Context, clipId: string): Camera {
   const clip = findClip(reading, clipId);
   const footage = clip.footage_id === null ? undefined : findFootage(reading, clip.footage_id);
   const table = footage && readFrameTable(reading, footage.id, 'original');
-  if (!table) throw new ProblemError('not-found', 'noFramesInLibrary', { clip: clip.name });
-  const file = footage?.file ? path.join(folder.clips, footage.file) : null;
-  return { clip, table, file: file !== null && existsSync(file) ? file : null };
+  if (!footage || !table) throw new ProblemError('not-found', 'noFramesInLibrary', { clip: clip.name });
+  const file = footage.file ? path.join(folder.clips, footage.file) : null;
+  return { clip, footage, table, file: file !== null && existsSync(file) ? file : null };
 }
 
 /** Both show one exercise of one session, and neither is part of another set already, except of the very same. */
@@ -102,10 +108,11 @@ function offsetByFrames(
   );
 }
 
-/** Sound is of the clip's own clock; slow motion has none that is heard in real time. */
+/** Sound is of the clip's own clock; slow motion has none that is heard in real time. Throws `bad-media` for a file that was changed. */
 async function bySound(context: Context, lead: Camera, other: Camera): Promise<Laid | null> {
   const slow = [lead, other].some(({ clip }) => clip.real_time_factor !== 1);
   if (slow || lead.file === null || other.file === null) return null;
+  for (const { footage } of [lead, other]) await assertUnchanged(context.library(), footage, 'readUnknown');
   const tools = await context.mediaTools();
   const [sound, another] = [
     await readMonoSound(tools, lead.file, lead.table),

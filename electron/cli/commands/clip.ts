@@ -5,7 +5,6 @@ import type { NameMode } from '../../../engine/names/shownName.ts';
 import { uniqueSlugs } from '../../backend/handover/package/fileNames.ts';
 import type { WantedFiles } from '../../backend/handover/package/writeClip.ts';
 import { writeClips } from '../../backend/handover/package/writeClips.ts';
-import { fileSource } from '../../backend/handover/source/fileSource.ts';
 import { findMediaTools } from '../../backend/media/tools/mediaTools.ts';
 import type { Undelivered } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
@@ -18,12 +17,14 @@ import {
   unsureNamesOption,
 } from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
+import { type FootageOutside, footageOutsideOption } from '../options/footageOutside.ts';
 import { count } from '../print/numbers.ts';
 import { showStep } from '../print/showStep.ts';
 import { clipNames, sayUndelivered } from '../print/undelivered.ts';
 import type { Host } from '../run/host.ts';
 import { UsageError } from '../run/outcome.ts';
 import { eachSession, requireAllSessions } from '../sources/eachSession.ts';
+import { reviewClips } from '../sources/reviewClips.ts';
 import { readEdition } from '../sources/reviewFile.ts';
 import { withStagingFolder } from '../write/folders.ts';
 
@@ -35,6 +36,7 @@ type ClipCommandFlags = ClipFlags &
     readonly loops?: true;
     readonly stills?: true;
     readonly joints?: true;
+    readonly footageOutside?: FootageOutside;
     readonly json?: true;
   };
 
@@ -52,7 +54,8 @@ export function addClip(program: Command, host: Host): void {
     )
     .option('--loops', 'also write each flagged rep as a short clip')
     .option('--stills', 'also write a picture of each note')
-    .option('--joints', 'measure the joints too, for angles in the picture: much slower');
+    .option('--joints', 'measure the joints too, for angles in the picture: much slower')
+    .addOption(footageOutsideOption());
   addLetterOptions(addClipOptions(command).addOption(namesOption('in full')).addOption(unsureNamesOption()))
     .option('--json', 'print the names of the files, and what could not be made, as JSON')
     .addHelpText(
@@ -126,7 +129,7 @@ async function writeInto(
   }
   const tools = await findMediaTools();
   const joints = flags.joints === true || wanted.covering.head;
-  const source = fileSource(tools, { file: host.resolve(file), edition, joints });
+  const source = await reviewClips(host, tools, { file, edition, joints, footageOutside: flags.footageOutside });
   const work = { signal: host.signal, report: showStep(host) };
   const clips = await withStagingFolder(folder, (staging) => writeClips(tools, staging, { source, wanted }, work));
   host.progress.clear();

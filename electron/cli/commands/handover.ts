@@ -13,6 +13,7 @@ import {
   unsureNamesOption,
 } from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
+import { type FootageOutside, footageOutsideOption } from '../options/footageOutside.ts';
 import { isoDate } from '../options/isoDate.ts';
 import { count } from '../print/numbers.ts';
 import { clipNames } from '../print/undelivered.ts';
@@ -33,6 +34,7 @@ type HandoverFlags = ClipFlags &
     readonly loops: boolean;
     readonly originals?: boolean;
     readonly joints?: true;
+    readonly footageOutside?: FootageOutside;
     readonly sheet: HandoverOptions['sheet'];
     readonly paper: HandoverOptions['paper'];
     readonly next?: string;
@@ -57,6 +59,7 @@ export function addHandover(program: Command, host: Host): void {
     .option('--originals', 'include the original clips even with --no-clips')
     .option('--no-originals', 'leave out the original clips, and the covered copies that stand in for them')
     .option('--joints', 'measure the joints of a review file’s clips too: much slower')
+    .addOption(footageOutsideOption())
     .addOption(new Option('--sheet <length>', 'how much the sheet says').choices(sheetLengths).default('full'))
     .addOption(new Option('--paper <size>', 'paper of the PDFs').choices(papers).default('a4'))
     .option('--next <date>', 'the day to film next, as 2026-10-18 (default: a week from today)', isoDate);
@@ -73,7 +76,7 @@ export function addHandover(program: Command, host: Host): void {
         'rackside handover sunday/*.json --out handovers --slow 0.5',
         'rackside handover --library ~/reviews --all-due --out handovers',
         'rackside handover --library ~/reviews --session SESSION --out handovers --names first --slow 0.5',
-      )}\n\nA library keeps the length, tone and language of each letter, so --length, --tone, --language, --earlier, --rubric and --joints are for review files only.`,
+      )}\n\nA library keeps the length, tone and language of each letter, so --length, --tone, --language, --earlier, --rubric, --joints and --footage-outside are for review files only.`,
     )
     .action(async (files: string[], flags: HandoverFlags) => {
       const options = optionsOf(flags);
@@ -100,11 +103,17 @@ function optionsOf(flags: HandoverFlags): HandoverOptions {
 }
 
 /** How the letters of review files are written; a library keeps that of each of its letters. */
-function fileFlags({ library, session, allDue, ...flags }: HandoverFlags): Pick<FileHandover, 'edition' | 'joints'> {
+function fileFlags({
+  library,
+  session,
+  allDue,
+  ...flags
+}: HandoverFlags): Pick<FileHandover, 'edition' | 'joints' | 'footageOutside'> {
   if (library !== undefined || session !== undefined || allDue !== undefined) {
     throw new UsageError('Give review files, or --library with its sessions, not both.');
   }
-  return { edition: flags, joints: flags.joints === true || (flags.cover ?? []).includes('head') };
+  const joints = flags.joints === true || (flags.cover ?? []).includes('head');
+  return { edition: flags, joints, footageOutside: flags.footageOutside };
 }
 
 function chosenOf({ library, session, allDue }: HandoverFlags) {

@@ -15,6 +15,7 @@ import {
   unsureNamesOption,
 } from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
+import { type FootageOutside, footageOutsideOption } from '../options/footageOutside.ts';
 import type { Host } from '../run/host.ts';
 import { exportDocument } from '../write/exportDocument.ts';
 
@@ -24,6 +25,7 @@ type LetterCommandFlags = DocumentFlags<(typeof documentFormats)[number]> &
     readonly unsureNames?: UnsureNames;
     readonly paper: Paper;
     readonly stills?: true;
+    readonly footageOutside?: FootageOutside;
   };
 
 /** `letter SESSION.json`: the letter to the trainee. */
@@ -39,6 +41,7 @@ export function addLetter(program: Command, host: Host): void {
     .addOption(unsureNamesOption())
     .addOption(paperOption())
     .option('--stills', 'a picture from the clips beside each thing to change (pdf, html)')
+    .addOption(footageOutsideOption())
     .addHelpText(
       'after',
       example(

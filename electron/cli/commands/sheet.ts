@@ -17,6 +17,7 @@ import {
   unsureNamesOption,
 } from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
+import { type FootageOutside, footageOutsideOption } from '../options/footageOutside.ts';
 import type { Host } from '../run/host.ts';
 import { exportDocument } from '../write/exportDocument.ts';
 
@@ -27,6 +28,7 @@ type SheetFlags = DocumentFlags<(typeof formats)[number]> & {
   readonly length: SheetLength;
   readonly measured?: true;
   readonly stills?: true;
+  readonly footageOutside?: FootageOutside;
   readonly language: Language;
   readonly names?: NameMode;
   readonly unsureNames?: UnsureNames;
@@ -50,6 +52,7 @@ export function addSheet(program: Command, host: Host): void {
     )
     .option('--measured', 'measure the clips first, and add the measures (pdf, html, md, txt, json)')
     .option('--stills', 'a picture of each note, from the clips (pdf, html)')
+    .addOption(footageOutsideOption())
     .option('--clip <id>', 'the clip whose timed notes to write (vtt, srt)')
     .addOption(languageOption())
     .addOption(namesOption('in full'))

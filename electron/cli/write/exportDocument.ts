@@ -5,7 +5,6 @@ import { renderReviewDocument } from '../../backend/documents/renderReviewDocume
 import { writeWhole } from '../../backend/files/writeWhole.ts';
 import { uniqueSlugs } from '../../backend/handover/package/fileNames.ts';
 import { picturesOf, type SeenInClips, seenInClips } from '../../backend/handover/package/seenInClips.ts';
-import { fileSource } from '../../backend/handover/source/fileSource.ts';
 import { findMediaTools } from '../../backend/media/tools/mediaTools.ts';
 import {
   type DocumentFormat,
@@ -15,11 +14,13 @@ import {
   showsStills,
 } from '../../contract/documents.ts';
 import type { Paper, Undelivered } from '../../contract/handover.ts';
+import type { FootageOutside } from '../options/footageOutside.ts';
 import { showStep } from '../print/showStep.ts';
 import { requireAllShown } from '../print/undelivered.ts';
 import type { Host } from '../run/host.ts';
 import { cancelledError, UsageError } from '../run/outcome.ts';
 import { eachSession, requireAllSessions } from '../sources/eachSession.ts';
+import { reviewClips } from '../sources/reviewClips.ts';
 import { type EditionFlags, readEdition } from '../sources/reviewFile.ts';
 import { withFolder } from './folders.ts';
 
@@ -103,6 +104,7 @@ export type FileDocument = EditionFlags & {
   readonly measured?: true | undefined;
   /** Shows the remarks as pictures, where the document has room for them. */
   readonly stills?: true | undefined;
+  readonly footageOutside?: FootageOutside;
 };
 
 /** A document's bytes, and what it is missing. */
@@ -136,13 +138,13 @@ type Seen = Pick<SeenInClips, 'stills' | 'failed'> & { readonly edition: Edition
 async function withClips(
   host: Host,
   { file, edition }: { readonly file: string; readonly edition: Edition },
-  { document, format, stills, measured }: FileDocument,
+  { document, format, stills, measured, footageOutside }: FileDocument,
 ): Promise<Seen> {
   const showing = stills === true && showsStills(document, format);
   const measuring = measured === true && document === 'sheet' && measuredFormats.has(format);
   if (!showing && !measuring) return { edition, stills: new Map(), failed: [] };
   const tools = await findMediaTools();
-  const source = fileSource(tools, { file: host.resolve(file), edition, joints: false });
+  const source = await reviewClips(host, tools, { file, edition, joints: false, footageOutside });
   const work = { signal: host.signal, report: showStep(host) };
   const seen = await seenInClips(tools, source, { stills: showing }, work);
   host.progress.clear();

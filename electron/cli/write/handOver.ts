@@ -1,15 +1,16 @@
 import { randomUUID } from 'node:crypto';
 import { sayJob } from '../../../engine/wording/sayJob.ts';
 import { deliverHandover } from '../../backend/handover/package/deliverHandover.ts';
-import { fileSource } from '../../backend/handover/source/fileSource.ts';
 import { findMediaTools, type MediaTools } from '../../backend/media/tools/mediaTools.ts';
 import type { HandoverOptions, Undelivered } from '../../contract/handover.ts';
 import { followJobs } from '../library/followJobs.ts';
 import { allPages, type OpenLibrary, withLibrary } from '../library/openLibrary.ts';
+import type { FootageOutside } from '../options/footageOutside.ts';
 import { count } from '../print/numbers.ts';
 import { showStep } from '../print/showStep.ts';
 import type { Host } from '../run/host.ts';
 import { eachSession } from '../sources/eachSession.ts';
+import { reviewClips } from '../sources/reviewClips.ts';
 import { type EditionFlags, readEdition } from '../sources/reviewFile.ts';
 
 /** Where and how review files are handed over. */
@@ -18,6 +19,7 @@ export type FileHandover = {
   readonly edition: EditionFlags;
   /** Measures the joints besides the disc: far slower. */
   readonly joints: boolean;
+  readonly footageOutside: FootageOutside;
   readonly options: HandoverOptions;
 };
 
@@ -45,10 +47,10 @@ async function handOverFile(
   host: Host,
   file: string,
   tools: MediaTools,
-  { folder, edition: flags, joints, options }: FileHandover,
+  { folder, edition: flags, options, ...how }: FileHandover,
 ): Promise<HandoverLine> {
   const edition = await readEdition(host, file, flags);
-  const source = fileSource(tools, { file: host.resolve(file), edition, joints });
+  const source = await reviewClips(host, tools, { ...how, file, edition });
   const { path, manifest } = await deliverHandover(
     tools,
     { source, options, version: 1, handedAt: new Date().toISOString() },

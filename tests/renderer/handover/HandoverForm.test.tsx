@@ -64,7 +64,7 @@ describe('the handover form', () => {
     const page = delivering(null);
     render(<HandoverForm chosen={[summaryOf()]} />);
     await user.selectOptions(screen.getByRole('combobox', { name: 'At each note' }), 'slow down');
-    const speed = screen.getByRole('textbox', { name: 'slow down to this share of the speed' });
+    const speed = screen.getByRole('textbox', { name: 'share of the speed to slow down to' });
     await user.clear(speed);
     await user.type(speed, '0,25{Enter}');
     await user.selectOptions(screen.getByRole('combobox', { name: 'Name shown' }), 'Initials');
@@ -84,7 +84,7 @@ describe('the handover form', () => {
     const user = userEvent.setup();
     delivering(null);
     render(<HandoverForm chosen={[summaryOf()]} />);
-    const seconds = screen.getByRole('textbox', { name: 'freeze for so many seconds' });
+    const seconds = screen.getByRole('textbox', { name: 'seconds to freeze for' });
     await user.clear(seconds);
     await user.type(seconds, '90{Enter}');
     expect(seconds).toHaveProperty('value', '1.5');

@@ -62,7 +62,7 @@ describe('names to check before a handover', () => {
     const user = userEvent.setup();
     const page = held([note, cue]);
     render(<HandoverForm chosen={[summaryOf()]} />);
-    (await screen.findByRole('button', { name: 'No name: “Mark”, Comment on a flag · set 1.mp4' })).focus();
+    (await screen.findByRole('button', { name: 'Not a name: “Mark”, Comment on a flag · set 1.mp4' })).focus();
     await user.keyboard('{Enter}');
     (await screen.findByRole('button', { name: 'Check 1 place first' })).focus();
     await user.click(screen.getByRole('button', { name: 'Hide it: “will”, Cue · set 1.mp4' }));
@@ -82,7 +82,7 @@ describe('names to check before a handover', () => {
     expect(await screen.findByRole('button', { name: 'Check 1 place first' })).toBeDefined();
     const list = screen.getByRole('list', { name: /^Names to check: / });
     expect(within(list).getAllByRole('listitem')).toHaveLength(1);
-    expect(within(list).getByRole('button', { name: 'Name is not said: set 1.mp4' })).toBeDefined();
+    expect(within(list).getByRole('button', { name: 'Name not said: set 1.mp4' })).toBeDefined();
     statusState.getState().offer?.run();
     expect(await screen.findByRole('button', { name: 'Check 3 places first' })).toBeDefined();
     expect(page.askedFor('history.undo')).toEqual([{ sessionId: 's1' }]);

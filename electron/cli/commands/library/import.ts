@@ -4,15 +4,16 @@ import { type View, views } from '../../../../engine/exercises/exercise.ts';
 import { probeClip } from '../../../backend/media/probe/probeClip.ts';
 import { findMediaTools } from '../../../backend/media/tools/mediaTools.ts';
 import { localDay } from '../../../contract/localDay.ts';
-import { ProblemError } from '../../../contract/reply.ts';
 import { followJobs, requireAllDone } from '../../library/followJobs.ts';
 import { type OpenLibrary, withLibrary } from '../../library/openLibrary.ts';
 import { example } from '../../options/example.ts';
+import { type FootageOutside, footageOutsideOption } from '../../options/footageOutside.ts';
 import { isoDate } from '../../options/isoDate.ts';
 import { count } from '../../print/numbers.ts';
 import type { Host } from '../../run/host.ts';
-import { oneLine, UsageError } from '../../run/outcome.ts';
+import { UsageError } from '../../run/outcome.ts';
 import { requireExercise } from '../../sources/fromCatalogue.ts';
+import { asksFirst } from '../../sources/reviewClips.ts';
 
 type ImportOptions = {
   readonly library: string;
@@ -22,7 +23,7 @@ type ImportOptions = {
   readonly date?: string;
   readonly title?: string;
   readonly view?: View;
-  readonly footageOutside?: true;
+  readonly footageOutside?: FootageOutside;
   readonly json?: true;
 };
 
@@ -41,7 +42,7 @@ export function addImport(library: Command, host: Host): void {
     .option('--date <date>', 'the day of the new session, as 2026-10-18 (default: today)', isoDate)
     .option('--title <text>', 'the title of the new session')
     .addOption(new Option('--view <view>', 'where the camera stood').choices(views))
-    .option('--footage-outside', 'import footage too that the review file names outside its own folder')
+    .addOption(footageOutsideOption())
     .option('--json', 'print what was imported as JSON')
     .addHelpText(
       'after',
@@ -59,7 +60,7 @@ export function addImport(library: Command, host: Host): void {
         ? await importReview(host, {
             library: options.library,
             file: theOnly(files),
-            footageOutside: options.footageOutside === true ? 'import' : 'refuse',
+            footageOutside: options.footageOutside,
           })
         : await importClips(host, files, clipTarget(options));
       if (options.json) host.print(`${JSON.stringify(imported)}\n`);
@@ -136,35 +137,26 @@ export async function importClips(host: Host, files: readonly string[], target: 
 type ReviewToImport = {
   readonly library: string;
   readonly file: string;
-  /** What becomes of footage that it names outside its own folder. */
-  readonly footageOutside: 'import' | 'refuse';
+  readonly footageOutside: FootageOutside;
 };
 
 /** Imports a review file and its clips into a library, whole or not at all. */
 export async function importReview(
   host: Host,
-  { library: folder, file, footageOutside }: ReviewToImport,
+  { library: folder, file, footageOutside: allowed }: ReviewToImport,
 ): Promise<Imported> {
   return withLibrary(host, host.resolve(folder), async (library) => {
     let sessionId = '';
     const jobs = await followJobs(host, library, async () => {
       const path = host.resolve(file);
       const outside = await library.ask('reviews.footageOutside', { path });
-      if (outside.length > 0 && footageOutside === 'refuse') throw asksFirst(file, outside);
+      if (outside.length > 0 && allowed !== true) throw asksFirst(file, outside, 'nothing was imported');
       ({ sessionId } = await library.ask('reviews.import', { path, footageOutside: outside }));
     });
     requireAllDone(jobs);
     const { review } = await library.ask('review.get', { sessionId });
     return { sessionId, clips: review.entries.reduce((sum, entry) => sum + entry.clips.length, 0) };
   });
-}
-
-function asksFirst(file: string, outside: readonly string[]): ProblemError {
-  const paths = outside.map((each) => `"${oneLine(each)}"`).join(', ');
-  return ProblemError.inWords(
-    'conflict',
-    `"${oneLine(file)}" names footage outside its own folder (${paths}), so nothing was imported; say --footage-outside if you want it in the library.`,
-  );
 }
 
 async function checkClips(host: Host, paths: readonly string[]): Promise<void> {

@@ -3,18 +3,18 @@ export const about = {
   title: 'About Rackside',
   version: 'Version {version}',
   build: 'Build {commit}, {date}',
-  checkout: 'Started from its sources',
+  checkout: 'Run from its source code',
   runtime: 'Electron {electron}, Chromium {chromium}',
   outdated:
-    'This runtime is out of date: it serves where the present one can’t be had, and gets no security fixes. Rackside keeps it off every network.',
-  data: 'The data lie in {folder}',
+    'This runtime is out of date and gets no security fixes. Rackside uses it only where a current one can’t be had, and keeps it off every network.',
+  data: 'Data folder: {folder}',
   updates:
-    'Rackside never looks for a newer version and never updates itself. To look, open the page it came from and compare the version there with the one above. Installing the newer one over this one keeps the library.',
+    'Rackside never checks for updates and never updates itself. Its download page shows whether there is a newer version; installing that over this one keeps the library.',
   licence: 'Rackside is free software under the MIT licence.',
-  showNotices: 'Show the notices of what others made',
-  notices: 'Notices of what others made',
+  showNotices: 'Show third-party notices',
+  notices: 'Third-party notices',
   noNotices:
-    'The notices did not come with this program. They are in the file THIRD-PARTY.md on the page it came from.',
+    'The third-party notices are missing from this copy of Rackside. They are in the file THIRD-PARTY.md on its download page.',
 } as const;
 
 export type AboutMessageId = keyof typeof about;

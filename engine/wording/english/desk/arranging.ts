@@ -41,7 +41,7 @@ export const arranging = {
   sessionRemoved: 'Moved to the bin: {session}.',
   redone: 'Done again: {act}',
   sessionFinished: 'Finished without a letter: {session}.',
-  sessionTakenUp: 'Taken up again: {session}.',
+  sessionTakenUp: 'Reopened: {session}.',
   undo: 'Undo',
   undone: 'Undone: {act}.',
   dismiss: 'Dismiss',
@@ -84,7 +84,7 @@ export const arranging = {
   emptyBin: 'Empty the bin',
   deleteForGood: 'Delete for good',
   whatGoes:
-    '{going, select, session {The session goes with {clips, plural, =0 {all that was judged} one {its clip and all that was judged} other {its # clips and all that was judged}}, its second look, its letters and what the library keeps of its handovers.} entry {The exercise goes with {clips, plural, =0 {all that was judged} one {its clip and all that was judged} other {its # clips and all that was judged}}.} clip {The clip goes with its flags, drawings, measures and narration.} file {The copy in the library goes; the file that it came from stays where it is.} other {{things, plural, one {# thing goes} other {All # things go}}, with {clips, plural, =0 {no clips} one {# clip} other {# clips}}, and all that was judged, sent and spoken in them.}} Films that another clip shows are kept.',
+    '{going, select, session {This deletes the session with {clips, plural, =0 {everything judged} one {its clip and everything judged} other {its # clips and everything judged}}, its second look, its letters and the library’s copies of its handovers.} entry {This deletes the exercise with {clips, plural, =0 {everything judged} one {its clip and everything judged} other {its # clips and everything judged}}.} clip {This deletes the clip with its flags, drawings, measures and narration.} file {This deletes the copy in the library; the original file stays where it is.} other {This deletes {things, plural, one {# thing} other {all # things}} with {clips, plural, =0 {no clips} one {# clip} other {# clips}}, and everything judged, sent and recorded in them.}} Footage that another clip shows is kept.',
   notUndone: 'This can’t be undone.',
   pictures: 'Picture',
 } as const;

@@ -67,7 +67,7 @@ export const commandButtons = {
   parked: 'Parked',
   openTrainees: '{voice, select, self {People} other {Trainees}}',
   finishSession: 'Finish without a letter',
-  takeUpAgain: 'Take up again',
+  takeUpAgain: 'Reopen',
   openReview: 'Open review',
   openBin: 'Bin',
   narrate: 'Narrate',

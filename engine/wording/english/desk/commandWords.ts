@@ -134,7 +134,7 @@ export const commandWords = {
   parked: 'exercise changed mean nothing',
   openTrainees: 'list people archive edit',
   finishSession: 'done close archive due',
-  takeUpAgain: 'reopen due',
+  takeUpAgain: 'take up again due',
   openReview: 'judge scorecard',
   openBin: 'removed deleted trash restore',
   narrate: 'speak voice microphone narration comment voiceover audio talk',

@@ -132,7 +132,7 @@ export const commands = {
   parked: 'Show parked flags and ticks',
   openTrainees: '{voice, select, self {Show the people} other {Show the trainees}}',
   finishSession: 'Finish the session without a letter',
-  takeUpAgain: 'Take the finished session up again',
+  takeUpAgain: 'Reopen the finished session',
   openReview: 'Open the session’s review',
   openBin: 'Show the bin',
   narrate: 'Narrate this clip',

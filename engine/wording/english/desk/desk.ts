@@ -48,7 +48,7 @@ export const desk = {
   received: 'Received, read only',
   damaged: 'Damaged on the disk',
   listsDamaged:
-    'A fault of the disk changed or took away lines of these lists: {lists}. What was changed is not opened, and all else is safe; a sound copy may lie in the library’s “backups” folder.',
+    'A disk fault changed or deleted entries in these lists: {lists}. Rackside does not open what was changed; everything else is safe. The library’s “backups” folder may hold a good copy.',
   damagedTrainees: '{voice, select, self {people} other {trainees}}',
   damagedSessions: 'sessions',
   damagedInbox: 'inbox',
@@ -68,7 +68,7 @@ export const desk = {
   saveTrainee: '{voice, select, self {Save} other {Add trainee}}',
   name: '{voice, select, self {My name} other {Name}}',
   noTraineeYet:
-    '{voice, select, self {A session needs somebody who trained. First comes who that is.} other {A session needs a trainee, and there is none yet. Add one first; the session comes next.}}',
+    '{voice, select, self {A session needs somebody who trained. I add that person first; the session comes next.} other {A session needs a trainee, and there is none yet. Add one first; the session comes next.}}',
   addSessionTitle: 'Add a session',
   whoTrained: '{voice, select, self {Who trained} other {Trainee}}',
   sessionTitle: 'Title',

@@ -2,7 +2,7 @@
 export const dialogs = {
   handOverTitle: 'Where to hand over to',
   handOverButton: 'Hand over into this folder',
-  libraryTitle: 'Folder of a library, or an empty folder for a new one',
+  libraryTitle: 'Choose a library’s folder, or an empty one for a new library',
   libraryButton: 'Open this library',
   receiveTitle: 'Folder of a handover',
   receiveButton: 'Import',
@@ -15,7 +15,7 @@ export const dialogs = {
   clips: 'Clips',
   allFiles: 'All files',
   lateWindow:
-    'The window has drawn nothing for a minute; the library is unharmed. Close the window and start Rackside again. It is noted in {logFile}',
+    'The window has stayed empty for a minute; the library is unharmed. Close it and start Rackside again. Details are in {logFile}',
 } as const;
 
 export type DialogsMessageId = keyof typeof dialogs;

@@ -10,7 +10,7 @@ export const importing = {
   noClips: 'No clips chosen yet',
   outsideTitle: 'Clips outside the review’s folder',
   outsideWords:
-    'This review file names {count, plural, one {a clip} other {# clips}} outside its own folder. Import only files that are known: a copy goes into the library.',
+    'This review file names {count, plural, one {a clip} other {# clips}} outside its own folder. Importing copies {count, plural, one {it} other {them}} into the library, so {voice, select, self {I check} other {check}} the {count, plural, one {path} other {paths}} first.',
   outsideImport: '{count, plural, one {Import this clip} other {Import these clips}}',
   chosen: '{count, plural, one {# clip} other {# clips}}: {files}',
 } as const;

@@ -2,13 +2,13 @@
 export const names = {
   title: 'Names to check',
   explain:
-    '{count, plural, one {This place may hold a name that is hidden, or an ordinary word. Nothing leaves until it is decided.} other {These places may hold a name that is hidden, or ordinary words. Nothing leaves until they are decided.}}',
+    '{count, plural, one {This may be a hidden name or an ordinary word. Nothing is handed over until that is decided.} other {These may be hidden names or ordinary words. Nothing is handed over until each is decided.}}',
   ofSession: 'Names to check: {session}',
   places: '{count, plural, one {# place} other {# places}}',
   hide: 'Hide it',
   hideAt: 'Hide it: “{word}”, {where}',
-  noName: 'No name',
-  noNameAt: 'No name: “{word}”, {where}',
+  noName: 'Not a name',
+  noNameAt: 'Not a name: “{word}”, {where}',
   edit: 'Edit',
   editAt: 'Edit: {where}',
   listen: 'Listen',
@@ -16,8 +16,8 @@ export const names = {
   hideAllOf: 'Hide all {count}: {session}',
   noneIsName: 'None is a name',
   noneIsNameOf: 'None is a name: {session}',
-  notSaid: 'Name is not said',
-  notSaidIn: 'Name is not said: {clip}',
+  notSaid: 'Name not said',
+  notSaidIn: 'Name not said: {clip}',
   voiceWords:
     '{voice, select, self {What I say here was not checked for my name.} other {What you say here was not checked for the name.}}',
   hidden: '{count, plural, one {A name is} other {# names are}} hidden.',

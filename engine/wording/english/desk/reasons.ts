@@ -46,7 +46,7 @@ export const reasons = {
   letterNotShown: 'Show the current letter first.',
   noGrade: 'There is no grade to hand over yet: judge more of the scorecard first.',
   nothingReady: 'No clip is ready to be added to a session: choose what is missing first.',
-  notDueAnyway: 'Nothing is due of this session anyway.',
+  notDueAnyway: 'Nothing is due for this session anyway.',
   notFinished: 'This session was not finished by hand.',
   nothingAtHand: 'No session is chosen: go to its row first.',
   noOtherEntry: 'This exercise is in the session only once.',

@@ -24,7 +24,7 @@ export const settings = {
   phraseAdd: 'Add phrase',
   phraseRemove: 'Delete phrase: {name}',
   damaged:
-    'A fault of the disk changed a setting, so it has its usual value again; all else is safe. The settings show what has to be set once more.',
+    'A disk fault changed a setting, so it is back to its usual value; everything else is safe. Look through the settings.',
   phraseNew: 'New phrase',
 } as const;
 

@@ -35,13 +35,13 @@ export const handover = {
   footageWrong:
     '“{file}” is not the footage that was reviewed, so its notes have no pictures; give the clip the right path.',
   handedFootageChanged:
-    'The file of “{clip}” was changed on the disk since it came in, so its notes have no pictures; add the file that you filmed once more and hand over again.',
+    'The file of “{clip}” has been changed on the disk since it came in, so its notes have no pictures; add the filmed file again and hand over once more.',
   footageNotInLibrary:
     'The footage of “{clip}” is not in the library, so its notes have no pictures; put the file back and hand over again.',
   folderNotWritten:
     'The handover could not be written to “{folder}”, and nothing half done was left there; check that the folder can be written to and has room.',
   namesToCheck:
-    '{count, plural, one {# place} other {# places}} in the session of {trainee} ({date}) may hold the hidden name, so nothing left the desk; check {count, plural, one {it} other {them}} under “Hand over”.',
+    '{count, plural, one {# place} other {# places}} in the session of {trainee} ({date}) may hold the hidden name, so nothing was handed over; check {count, plural, one {it} other {them}} under “Hand over”.',
   neverHandedOver: 'No version {version} of this session was handed over; nothing was written.',
   keptFileMissing: 'The file “{file}” is missing, so nothing was written; restore a backup of it.',
   keptFileChanged:

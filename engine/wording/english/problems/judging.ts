@@ -18,7 +18,7 @@ export const judging = {
   edgeBeyond:
     'The {edge, select, start {start} stretchedEnd {stretched end} other {end}} of rep {rep} can’t go past its neighbours, so it stayed where it was; move those first.',
   reviewFull:
-    '{what, select, entries {A session holds {most} exercises at most} clips {An exercise holds {most} clips at most} flags {An exercise holds {most} flags at most} other {A clip holds {most} reps at most}}, so this was not done and nothing was changed; remove some first, or go on in another session.',
+    '{what, select, entries {A session holds {most} exercises at most} clips {An exercise holds {most} clips at most} flags {An exercise holds {most} flags at most} other {A clip holds {most} reps at most}}, so nothing was changed; remove some first, or go on in another session.',
   drawingsFull: 'The clip “{clip}” already has {most} drawings, so none was added; remove one first.',
   drawingGone: 'This drawing is no longer on the clip; nothing was changed.',
   plumbSlants: 'A plumb line is vertical and this one isn’t, so nothing was drawn; draw a line instead.',

@@ -6,9 +6,9 @@ export const library = {
   libraryNotWritable:
     'The library in “{folder}” could not be opened for writing, so nothing was changed; check the folder and the free space on its disk.',
   libraryReadOnly:
-    'The library in “{folder}” is read-only, so it was not opened and nothing was changed; allow writing to that folder, or copy it to where writing is allowed, and start again.',
+    'The library in “{folder}” is read-only, so it was not opened and nothing was changed; make that folder writable, or copy it to where you can write, and start Rackside again.',
   libraryGone:
-    'The library is no longer in “{folder}”, so this was not saved; what was saved before is wherever the folder went. Put it back, or connect its disk, and start Rackside again.',
+    'The library is no longer in “{folder}”, so this was not saved; what was saved before is still in that folder, wherever it is now. Put it back, or connect its disk again, and start Rackside again.',
   libraryBusy:
     'The library in “{folder}” is open in another Rackside, so nothing was changed; close that one and try again.',
   noLibraryFile: '“{file}” is not a Rackside library, so it was not opened or changed; choose another folder.',
@@ -20,13 +20,13 @@ export const library = {
     'The library in “{folder}” is damaged and was neither opened nor changed; its clips are safe, and the “backups” folder beside it may hold a good copy.',
   becameDamaged: 'The library has become damaged on its disk, so this was not done; close Rackside and check the disk.',
   sessionDamaged:
-    'Something of this session was changed on its disk by a fault, so it is neither shown nor changed; its clips and all other sessions are safe, and the “backups” folder of the library may hold a good copy.',
+    'A disk fault changed part of this session, so it is neither shown nor changed; its clips and all other sessions are safe, and the library’s “backups” folder may hold a good copy.',
   historyDamaged:
-    'The history of this session was changed on its disk by a fault, so nothing was undone or shown; the clips are safe, and the “backups” folder of the library may hold a good copy.',
+    'A disk fault changed the history of this session, so nothing was undone or shown; the clips are safe, and the library’s “backups” folder may hold a good copy.',
   partDamaged:
-    'What the library holds of this was changed on its disk by a fault, so it is not used; the clips and all else are safe, and the “backups” folder of the library may hold a good copy.',
+    'A disk fault changed what the library holds here, so it is not used; the clips and everything else are safe, and the library’s “backups” folder may hold a good copy.',
   recordingDamaged:
-    'What was measured of this clip was changed on the disk by a fault, so it is not used; the clip and its flags are safe. Measure it again.',
+    'A disk fault changed what was measured of this clip, so it is not used; the clip and its flags are safe. Measure it again.',
   insideLibrary: 'That path is inside the library itself, so nothing was written; choose another.',
   shippedUnreadable:
     'The exercise library that comes with Rackside can’t be read ({place}), but your own library is safe; install Rackside again or mend that file.',

@@ -35,7 +35,7 @@ export const media = {
   toolMissing:
     'No {tool} that runs was found, so nothing was changed; run “npm install” again, or set {variable} to one on this computer.',
   noNotices:
-    'The licences of what others made are missing from Rackside’s folder (THIRD-PARTY.md); nothing was changed. Install Rackside again to have them.',
+    'The third-party notices (THIRD-PARTY.md) are missing from Rackside’s folder; nothing was changed. Install Rackside again to get them back.',
   alreadyInSession: '“{file}” is already in this session, so it was not added again.',
   arrivalGone: 'This clip is no longer in the inbox; nothing was changed.',
   arrivalUnread: '“{file}” has not been read yet, so nothing was added to a session; wait until its picture appears.',
@@ -49,9 +49,9 @@ export const media = {
   clipFileMissing:
     'The file of “{clip}” is missing from the library’s “clips” folder; put it back, or import the clip again, to see it.',
   playableCopyAnew:
-    'The playable copy of “{clip}” was lost or changed on the disk, so it is being made anew (see the jobs); the clip itself and its flags are safe.',
+    'The playable copy of “{clip}” was lost or changed on the disk, so a new one is being made (see the jobs); the clip itself and its flags are safe.',
   clipFileChanged:
-    'The file of “{clip}” was changed on the disk since it came in, so it is neither shown nor measured; flags and grade are safe. Add the file that you filmed once more, and it is put back.',
+    'The file of “{clip}” has been changed on the disk since it came in, so it is neither shown nor measured; flags and grade are safe. Add the filmed file again, and it is put back.',
   noFootageToCopy: 'The footage is not in the library, so no playable copy was made.',
   nothingToMeasure:
     'The footage of “{clip}” is not in the library, so there is nothing to measure; import the clip first.',

@@ -41,7 +41,7 @@ export const sessions = {
   nothingToRedo: 'There is nothing to redo in this session.',
   otherSessionChanged:
     'This also changed the session “{title}” of {date}, where something has been done since, so nothing was changed; undo or redo that there first.',
-  nothingToRedoAtDesk: 'Nothing was undone here that redo could do again.',
+  nothingToRedoAtDesk: 'Nothing was undone here, so there is nothing to redo.',
   mergeSent:
     'The letter of {title, select, none {the session} other {“{title}”}} was sent, and would be lost with the emptied session, so nothing was merged; merge the other session into this one, or move its exercises.',
   notInBin: 'That is no longer in the bin, so nothing was deleted.',

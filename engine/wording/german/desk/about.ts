@@ -7,13 +7,13 @@ export const about: Readonly<Record<AboutMessageId, string>> = {
   checkout: 'Aus dem Quelltext gestartet',
   runtime: 'Electron {electron}, Chromium {chromium}',
   outdated:
-    'Diese Laufzeit ist veraltet: Sie springt ein, wo die aktuelle nicht zu haben ist, und bekommt keine Sicherheitsupdates mehr. Rackside hält sie von jedem Netz fern.',
-  data: 'Die Daten liegen in {folder}',
+    'Diese Laufzeitumgebung ist veraltet und bekommt keine Sicherheitsupdates mehr. Rackside nutzt sie nur, wo keine aktuelle zu haben ist, und hält sie von jedem Netz fern.',
+  data: 'Datenordner: {folder}',
   updates:
-    'Rackside sucht nie nach einer neueren Version und aktualisiert sich nie selbst. Zum Nachsehen die Seite öffnen, von der es kommt, und die Version dort mit der oben vergleichen. Wird die neue darüber installiert, bleibt die Bibliothek erhalten.',
+    'Rackside sucht nie nach Updates und aktualisiert sich nie selbst. Ob es eine neuere Version gibt, zeigt die Downloadseite. Wird sie über diese installiert, bleibt die Bibliothek erhalten.',
   licence: 'Rackside ist freie Software unter der MIT-Lizenz.',
   showNotices: 'Hinweise zu fremder Software anzeigen',
   notices: 'Hinweise zu fremder Software',
   noNotices:
-    'Die Hinweise lagen diesem Programm nicht bei. Sie stehen in der Datei THIRD-PARTY.md auf der Seite, von der es kommt.',
+    'Die Hinweise fehlen in dieser Kopie von Rackside. Sie stehen in der Datei THIRD-PARTY.md auf der Downloadseite.',
 };

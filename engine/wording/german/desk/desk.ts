@@ -51,7 +51,7 @@ export const desk: Readonly<Record<DeskMessageId, string>> = {
   received: 'Empfangen, nur lesbar',
   damaged: 'Auf dem Datenträger beschädigt',
   listsDamaged:
-    'Ein Fehler des Datenträgers hat Zeilen dieser Listen verändert oder gelöscht: {lists}. Was verändert ist, wird nicht geöffnet, alles andere ist sicher; im Ordner „backups“ der Bibliothek liegt vielleicht eine unbeschädigte Kopie.',
+    'Ein Fehler des Datenträgers hat Einträge in diesen Listen verändert oder gelöscht: {lists}. Was verändert ist, öffnet Rackside nicht; alles andere ist sicher. Im Ordner „backups“ der Bibliothek liegt vielleicht eine unbeschädigte Kopie.',
   damagedTrainees: '{voice, select, self {Personen} other {Athleten}}',
   damagedSessions: 'Einheiten',
   damagedInbox: 'Eingang',
@@ -71,7 +71,7 @@ export const desk: Readonly<Record<DeskMessageId, string>> = {
   saveTrainee: '{voice, select, self {Speichern} other {Anlegen}}',
   name: '{voice, select, self {Mein Name} other {Name}}',
   noTraineeYet:
-    '{voice, select, self {Zu einer Einheit gehört jemand, der trainiert hat. Erst kommt, wer das ist.} other {Zu einer Einheit gehört ein Athlet, und es gibt noch keinen. Leg erst einen an; danach kommt die Einheit.}}',
+    '{voice, select, self {Zu einer Einheit gehört jemand, der trainiert hat. Die Person lege ich zuerst an; danach kommt die Einheit.} other {Zu einer Einheit gehört ein Athlet, und es gibt noch keinen. Leg erst einen an; danach kommt die Einheit.}}',
   addSessionTitle: 'Einheit anlegen',
   whoTrained: '{voice, select, self {Wer trainiert hat} other {Athlet}}',
   sessionTitle: 'Titel',

@@ -3,7 +3,7 @@ import type { DialogsMessageId } from '../../english/desk/dialogs.ts';
 export const dialogs: Readonly<Record<DialogsMessageId, string>> = {
   handOverTitle: 'Wohin übergeben?',
   handOverButton: 'In diesen Ordner übergeben',
-  libraryTitle: 'Ordner einer Bibliothek, oder ein leerer Ordner für eine neue',
+  libraryTitle: 'Ordner einer Bibliothek oder leerer Ordner für eine neue',
   libraryButton: 'Diese Bibliothek öffnen',
   receiveTitle: 'Ordner einer Übergabe',
   receiveButton: 'Importieren',
@@ -16,5 +16,5 @@ export const dialogs: Readonly<Record<DialogsMessageId, string>> = {
   clips: 'Clips',
   allFiles: 'Alle Dateien',
   lateWindow:
-    'Das Fenster hat seit einer Minute nichts gezeichnet; die Bibliothek ist unversehrt. Bitte das Fenster schließen und Rackside neu starten. Notiert ist es in {logFile}',
+    'Das Fenster ist seit einer Minute leer; die Bibliothek ist unversehrt. Schließ das Fenster und starte Rackside neu. Einzelheiten stehen in {logFile}',
 };

@@ -4,7 +4,7 @@ import type { NamesMessageId } from '../../english/desk/names.ts';
 export const names: Readonly<Record<NamesMessageId, string>> = {
   title: 'Namen prüfen',
   explain:
-    '{count, plural, one {Hier steht vielleicht ein Name, der verborgen werden soll, oder ein gewöhnliches Wort. Bis das entschieden ist, geht nichts hinaus.} other {Hier stehen vielleicht Namen, die verborgen werden sollen, oder gewöhnliche Wörter. Bis das entschieden ist, geht nichts hinaus.}}',
+    '{count, plural, one {Hier steht vielleicht ein Name, der verborgen werden soll, oder ein gewöhnliches Wort. Bis das entschieden ist, wird nichts übergeben.} other {Hier stehen vielleicht Namen, die verborgen werden sollen, oder gewöhnliche Wörter. Bis das entschieden ist, wird nichts übergeben.}}',
   ofSession: 'Namen prüfen: {session}',
   places: '{count, plural, one {# Stelle} other {# Stellen}}',
   hide: 'Verbergen',
@@ -35,5 +35,5 @@ export const names: Readonly<Record<NamesMessageId, string>> = {
   inNote: 'Kommentar einer Bemerkung',
   inCue: 'Hinweis',
   inLetter: 'Brief',
-  inVoice: 'Besprechung',
+  inVoice: 'Audiokommentar',
 };

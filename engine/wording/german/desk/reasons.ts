@@ -51,7 +51,7 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
   letterNotShown: 'Zeig erst den Brief, wie er jetzt ist.',
   noGrade: 'Noch gibt es keine Note zum Übergeben: Beurteile erst mehr von der Wertungskarte.',
   nothingReady: 'Kein Clip ist bereit: Wähl erst aus, was noch fehlt.',
-  notDueAnyway: 'An dieser Einheit ist ohnehin nichts fällig.',
+  notDueAnyway: 'Für diese Einheit ist ohnehin nichts fällig.',
   notFinished: 'Diese Einheit wurde nicht von Hand abgeschlossen.',
   nothingAtHand: 'Es ist keine Einheit gewählt: Geh erst in ihre Zeile.',
   noOtherEntry: 'Diese Übung steht nur einmal in der Einheit.',

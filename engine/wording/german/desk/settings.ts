@@ -25,6 +25,6 @@ export const settings: Readonly<Record<SettingsMessageId, string>> = {
   phraseAdd: 'Textbaustein hinzufügen',
   phraseRemove: 'Textbaustein löschen: {name}',
   damaged:
-    'Ein Fehler des Datenträgers hat eine Einstellung verändert, deshalb gilt wieder ihr üblicher Wert; alles andere ist unberührt. In den Einstellungen ist zu sehen, was noch einmal zu setzen ist.',
+    'Ein Fehler des Datenträgers hat eine Einstellung verändert, deshalb gilt wieder ihr üblicher Wert; alles andere ist sicher. Sieh die Einstellungen durch.',
   phraseNew: 'Neuer Textbaustein',
 };

@@ -36,13 +36,13 @@ export const handover = {
   footageWrong:
     '„{file}“ ist nicht das Video, das bewertet wurde, die Notizen haben keine Bilder. Gib dem Clip den richtigen Pfad.',
   handedFootageChanged:
-    'Die Datei von „{clip}“ wurde auf dem Datenträger verändert, seit sie hinzukam; ihre Kommentare haben keine Bilder. Füg die gefilmte Datei noch einmal hinzu und übergib noch einmal.',
+    'Die Datei von „{clip}“ wurde auf dem Datenträger verändert, seit sie hinzukam; die Notizen haben keine Bilder. Füg die gefilmte Datei noch einmal hinzu und übergib dann wieder.',
   footageNotInLibrary:
     'Das Video von „{clip}“ ist nicht in der Bibliothek, die Notizen haben keine Bilder. Leg die Datei zurück und übergib noch einmal.',
   folderNotWritten:
     'Die Übergabe ließ sich nicht in „{folder}“ schreiben, dort liegt nichts Unvollständiges. Prüf, ob der Ordner beschreibbar ist und genug Platz hat.',
   namesToCheck:
-    'In der Einheit von {trainee} ({date}) steht an {count, plural, one {einer Stelle} other {# Stellen}} vielleicht der verborgene Name. Es wurde nichts weitergegeben; prüf sie unter „Übergeben“.',
+    'In der Einheit von {trainee} ({date}) steht an {count, plural, one {einer Stelle} other {# Stellen}} vielleicht der verborgene Name. Es wurde nichts übergeben; prüf sie unter „Übergeben“.',
   neverHandedOver: 'Version {version} dieser Einheit wurde nie übergeben. Es wurde nichts geschrieben.',
   keptFileMissing: 'Die Datei „{file}“ fehlt, es wurde nichts geschrieben. Stell eine Sicherung wieder her.',
   keptFileChanged:

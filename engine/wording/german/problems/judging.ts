@@ -19,7 +19,7 @@ export const judging = {
   edgeBeyond:
     '{edge, select, start {Der Beginn} stretchedEnd {Der Umkehrpunkt} other {Das Ende}} von Wiederholung {rep} kann nicht über die nächste Grenze hinaus und bleibt, wo {edge, select, start {er} stretchedEnd {er} other {es}} war. Verschieb erst die Grenze daneben.',
   reviewFull:
-    '{what, select, entries {Eine Einheit fasst höchstens {most} Übungen} clips {Eine Übung fasst höchstens {most} Clips} flags {Eine Übung fasst höchstens {most} Bemerkungen} other {Ein Clip fasst höchstens {most} Wiederholungen}}; dies wurde nicht ausgeführt und nichts wurde geändert. Bitte erst etwas entfernen oder in einer anderen Einheit weitermachen.',
+    '{what, select, entries {Eine Einheit fasst höchstens {most} Übungen} clips {Eine Übung fasst höchstens {most} Clips} flags {Eine Übung fasst höchstens {most} Bemerkungen} other {Ein Clip fasst höchstens {most} Wiederholungen}}; es wurde nichts geändert. Entferne erst etwas oder mach in einer anderen Einheit weiter.',
   drawingsFull: 'Der Clip „{clip}“ hat schon {most} Zeichnungen, es kam keine dazu. Entferne erst eine.',
   drawingGone: 'Diese Zeichnung ist nicht mehr auf dem Clip. Es wurde nichts geändert.',
   plumbSlants: 'Ein Lot ist senkrecht und dieses nicht, es wurde nichts gezeichnet. Zeichne eine Linie.',

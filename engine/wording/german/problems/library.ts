@@ -7,9 +7,9 @@ export const library = {
   libraryNotWritable:
     'Die Bibliothek in „{folder}“ ließ sich nicht zum Schreiben öffnen, es wurde nichts geändert. Prüf den Ordner und ob genug Speicherplatz frei ist.',
   libraryReadOnly:
-    'Die Bibliothek in „{folder}“ ist schreibgeschützt; sie wurde nicht geöffnet und nichts wurde geändert. Bitte das Schreiben in diesem Ordner erlauben oder ihn an einen Ort kopieren, an dem es erlaubt ist, und neu starten.',
+    'Die Bibliothek in „{folder}“ ist schreibgeschützt; sie wurde weder geöffnet noch geändert. Mach den Ordner beschreibbar oder kopier ihn an einen Ort, an dem du schreiben darfst, und starte Rackside neu.',
   libraryGone:
-    'Die Bibliothek liegt nicht mehr in „{folder}“, deshalb wurde dies nicht gespeichert; was vorher gespeichert wurde, liegt dort, wohin der Ordner kam. Bitte ihn zurücklegen oder sein Laufwerk anschließen und Rackside neu starten.',
+    'Die Bibliothek liegt nicht mehr in „{folder}“, deshalb wurde nichts gespeichert; was vorher gespeichert war, ist noch in diesem Ordner. Leg ihn zurück oder schließ sein Laufwerk wieder an und starte Rackside neu.',
   libraryBusy:
     'Die Bibliothek in „{folder}“ ist in einem anderen Rackside geöffnet, es wurde nichts geändert. Schließ das andere und versuch es noch einmal.',
   noLibraryFile:
@@ -25,7 +25,7 @@ export const library = {
   sessionDamaged:
     'Ein Teil dieser Einheit ist durch einen Fehler des Datenträgers verändert, deshalb wird sie weder gezeigt noch geändert. Ihre Clips und alle anderen Einheiten sind sicher, und im Ordner „backups“ der Bibliothek liegt vielleicht eine unbeschädigte Kopie.',
   historyDamaged:
-    'Der Verlauf dieser Einheit ist durch einen Fehler des Datenträgers verändert, deshalb wurde nichts zurückgenommen oder gezeigt. Die Clips sind sicher, und im Ordner „backups“ der Bibliothek liegt vielleicht eine unbeschädigte Kopie.',
+    'Der Verlauf dieser Einheit ist durch einen Fehler des Datenträgers verändert, deshalb wurde nichts rückgängig gemacht oder gezeigt. Die Clips sind sicher, und im Ordner „backups“ der Bibliothek liegt vielleicht eine unbeschädigte Kopie.',
   partDamaged:
     'Was die Bibliothek hierzu enthält, ist durch einen Fehler des Datenträgers verändert und wird nicht verwendet. Die Clips und alles andere sind sicher, und im Ordner „backups“ der Bibliothek liegt vielleicht eine unbeschädigte Kopie.',
   recordingDamaged:

@@ -40,7 +40,7 @@ export const media = {
   toolMissing:
     'Es wurde kein lauffähiges {tool} gefunden. Es wurde nichts geändert; führ noch einmal „npm install“ aus oder setz {variable} auf eines auf diesem Computer.',
   noNotices:
-    'Die Lizenzen der Werke anderer fehlen in Racksides Ordner (THIRD-PARTY.md); es wurde nichts geändert. Installier Rackside neu, um sie zu bekommen.',
+    'Die Hinweise zu fremder Software (THIRD-PARTY.md) fehlen in Racksides Ordner; es wurde nichts geändert. Installier Rackside neu, dann sind sie wieder da.',
   alreadyInSession: '„{file}“ ist schon in dieser Einheit und wurde nicht noch einmal hinzugefügt.',
   arrivalGone: 'Dieser Clip liegt nicht mehr im Eingang. Es wurde nichts geändert.',
   arrivalUnread:
@@ -55,9 +55,9 @@ export const media = {
   clipFileMissing:
     'Die Datei von „{clip}“ fehlt im Ordner „clips“ der Bibliothek. Leg sie zurück oder importier den Clip noch einmal, um ihn zu sehen.',
   playableCopyAnew:
-    'Die abspielbare Kopie von „{clip}“ fehlt oder wurde auf dem Datenträger verändert und entsteht neu (siehe Aufgaben). Der Clip selbst und seine Fehler sind unberührt.',
+    'Die abspielbare Kopie von „{clip}“ fehlt oder wurde auf dem Datenträger verändert und entsteht neu (siehe Aufträge). Der Clip selbst und seine Bemerkungen sind unberührt.',
   clipFileChanged:
-    'Die Datei von „{clip}“ wurde auf dem Datenträger verändert, seit sie hinzukam; sie wird weder gezeigt noch gemessen. Fehler und Note sind unberührt. Füg die gefilmte Datei noch einmal hinzu, dann liegt sie wieder da.',
+    'Die Datei von „{clip}“ wurde auf dem Datenträger verändert, seit sie hinzukam; sie wird weder gezeigt noch gemessen. Bemerkungen und Note sind unberührt. Füg die gefilmte Datei noch einmal hinzu, dann liegt sie wieder da.',
   noFootageToCopy: 'Das Video ist nicht in der Bibliothek, es entstand keine abspielbare Kopie.',
   nothingToMeasure:
     'Das Video von „{clip}“ ist nicht in der Bibliothek, es gibt nichts zu messen. Importier erst den Clip.',

@@ -8,7 +8,7 @@ export const reviewFiles = {
   reviewNotJson: '„{file}“ ist kein gültiges JSON und lässt sich nicht als Bewertung lesen.',
   reviewFootageWrong: '„{file}“ ist nicht das Video, das bewertet wurde; die Einheit wurde weggelassen.',
   reviewFootageOutside:
-    '„{file}“ nennt Videos außerhalb des eigenen Ordners, deshalb wurde nichts importiert: {paths}. Erlaub {count, plural, one {es} other {sie}} oder leg die Clips neben die Bewertung.',
+    '„{file}“ verweist auf Videos außerhalb des eigenen Ordners, deshalb wurde nichts importiert: {paths}. Erlaub {count, plural, one {es} other {sie}} oder leg die Clips neben die Bewertung.',
   reviewFrameMisplaced:
     'Die Bewertung nennt Bild {frame} in Clip „{clip}“, das es im Video nicht gibt; die Einheit wurde weggelassen. Prüf, ob es das bewertete Video ist.',
   reviewSecondsMisplaced:

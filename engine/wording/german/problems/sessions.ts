@@ -45,9 +45,9 @@ export const sessions = {
   nothingToRedo: 'In dieser Einheit gibt es nichts wiederherzustellen.',
   otherSessionChanged:
     'Das betraf auch die Einheit „{title}“ vom {date}, und dort hat sich seither etwas geändert. Deshalb ist nichts passiert; mach das erst dort rückgängig oder stell es dort wieder her.',
-  nothingToRedoAtDesk: 'Hier wurde nichts rückgängig gemacht, was sich wiederholen ließe.',
+  nothingToRedoAtDesk: 'Hier wurde nichts rückgängig gemacht, es gibt nichts zu wiederholen.',
   mergeSent:
-    'Der Brief {title, select, none {dieser Einheit} other {von „{title}“}} ist schon verschickt und ginge mit der geleerten Einheit verloren, darum wurde nichts zusammengelegt. Lege die andere Einheit mit dieser zusammen, oder verschiebe die Übungen.',
+    'Der Brief {title, select, none {dieser Einheit} other {von „{title}“}} ist schon verschickt und ginge mit der geleerten Einheit verloren, deshalb wurde nichts zusammengelegt. Leg die andere Einheit mit dieser zusammen oder verschieb die Übungen.',
   notInBin: 'Das liegt nicht mehr im Papierkorb. Es wurde nichts gelöscht.',
   nothingToUndoAtDesk:
     'Hier wurde nichts entfernt, verschoben, zusammengelegt oder umbenannt, was sich rückgängig machen ließe.',

@@ -72,7 +72,14 @@ async function handOver(folder: string, { place, clip, untilS, options }: Asked)
   }));
   const file = path.join(folder, 'review.json');
   await writeFile(file, JSON.stringify({ ...review, entries }));
-  const { code, stdout, stderr } = await run(['handover', file, '--out', path.join(folder, 'out'), ...options]);
+  const { code, stdout, stderr } = await run([
+    'handover',
+    file,
+    '--footage-outside',
+    '--out',
+    path.join(folder, 'out'),
+    ...options,
+  ]);
   if (code !== 0) throw new Error(`handover ended with ${code}: ${stderr}`);
   const handed = stdout.trim();
   const empty = path.join(folder, 'empty.html');

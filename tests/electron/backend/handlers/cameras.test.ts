@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/contract/backend.ts';
+import { changeOnDisk } from '../changeOnDisk.ts';
 import { ask, dump, historyOf, refusal } from '../workbench.ts';
 import { filmedLibrary, laterByS, twoCameras } from './twoCameras.ts';
 
@@ -134,5 +135,18 @@ describe('two cameras of one set', () => {
     expect((await refusal(backend, 'cameras.pair', { leadId, clipId, by: beyond })).code).toBe('conflict');
     expect(entryId).not.toBe('');
     expect(dump(folder)).toBe(before);
+  });
+
+  it('are not laid together by the sound of a file that was changed on the disk', async () => {
+    for (const which of ['lead', 'other'] as const) {
+      const { backend, folder, leadId, clipId } = twoCameras(silent);
+      const changed = which === 'lead' ? leadId : clipId;
+      changeOnDisk((await ask(backend, 'media.resolve', { clipId: changed, what: 'clip' })).path);
+      const before = dump(folder);
+      const { code, sentence } = await refusal(backend, 'cameras.pair', { leadId, clipId, by: { how: 'sound' } });
+      expect([code, sentence]).toEqual(['bad-media', expect.stringMatching(/changed on the disk/)]);
+      expect(sentence).toContain(which === 'lead' ? 'side.mp4' : 'front.mp4');
+      expect(dump(folder)).toBe(before);
+    }
   });
 });

@@ -72,7 +72,7 @@ it('hides the name and leaves the word, as it was said, until the words change o
   await ask(backend, 'names.decide', { sessionId, places: [second], is: 'noName' });
   await ask(backend, 'documents.write', { sessionId, document: 'letter', format: 'md', path: file });
   expect(readFileSync(file, 'utf8')).toContain('Mark the floor, you will see.');
-  expect((await historyOf(backend, sessionId)).undo).toBe('A word said to be no name');
+  expect((await historyOf(backend, sessionId)).undo).toBe('A word marked as not a name');
   for (const _ of [1, 2]) await ask(backend, 'history.undo', { sessionId });
   expect(await placesOf(backend, sessionId)).toEqual([second]);
   await ask(backend, 'letters.edit', { sessionId, paragraph: 'greeting', words: 'Mark the wall.' });

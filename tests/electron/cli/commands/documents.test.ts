@@ -125,7 +125,16 @@ describe('a document', () => {
   });
 
   it('shows what to change in pictures when asked to', async () => {
-    const { code, stdout } = await run(['letter', session, '--format', 'html', '--stills', '--names', 'initials']);
+    const { code, stdout } = await run([
+      'letter',
+      session,
+      '--format',
+      'html',
+      '--stills',
+      '--names',
+      'initials',
+      '--footage-outside',
+    ]);
     expect(code).toBe(0);
     // The demo's letter has three things to change, each with a remark on film.
     expect(stdout.match(/<img [^>]*src="data:image\/jpeg;base64,/g)).toHaveLength(3);
@@ -148,7 +157,7 @@ describe('a document', () => {
   });
 
   it('tells what was measured when asked to', async () => {
-    const { code, stdout } = await run(['sheet', session, '--format', 'json', '--measured']);
+    const { code, stdout } = await run(['sheet', session, '--format', 'json', '--measured', '--footage-outside']);
     expect(code).toBe(0);
     const { measures } = JSON.parse(stdout);
     // Three clips of three reps each, as the demo's footage was made.

@@ -155,12 +155,48 @@ describe('a review file', () => {
     expect(readdirSync(folder)).not.toContain('x');
   });
 
+  const readingClips: readonly [string, readonly string[]][] = [
+    ['handover', ['--out', 'outside']],
+    ['clip', ['--out', 'outside']],
+    ['sheet', ['--stills', '--out', 'outside.html']],
+    ['letter', ['--stills', '--out', 'outside.html']],
+  ];
+
+  it.each(readingClips)('of footage outside its folder is asked about first: %s', async (command, how) => {
+    const room = mkdtempSync(path.join(folder, 'room-'));
+    const file = path.join(room, 'r.json');
+    writeFileSync(file, JSON.stringify(reviewOf('Eve Finn', [{ id: 'a', path: '../a.mp4' }])));
+    const { code, stdout, stderr } = await run([command, file, ...how], room);
+    expect([code, stdout]).toEqual([1, '']);
+    expect(linesOf(stderr)).toHaveLength(1);
+    expect(stderr).toContain(`"${path.join(folder, 'a.mp4')}"`);
+    expect(stderr).toMatch(/nothing was written.*--footage-outside/);
+    expect(readdirSync(room)).toEqual(['r.json']);
+  });
+
+  it('of footage outside its folder is read once that is allowed', async () => {
+    const room = mkdtempSync(path.join(folder, 'room-'));
+    const file = path.join(room, 'r.json');
+    writeFileSync(file, JSON.stringify(reviewOf('Eve Finn', [{ id: 'a', path: '../a.mp4' }])));
+    const { code } = await run(['sheet', file, '--stills', '--footage-outside', '--out', 'sheet.html'], room);
+    expect(code).toBe(0);
+    expect(readFileSync(path.join(room, 'sheet.html'), 'utf8')).toContain('src="data:image/jpeg;base64,');
+  });
+
   it('leaves nothing behind after Ctrl-C', async () => {
     const out = path.join(folder, 'cancelled');
     const guard = path.join(rootFolder, 'electron', 'launch', 'guard.mjs');
     const clip = path.join(rootFolder, 'seeds', 'footage', 'squat-side.mp4');
     const file = write('long.json', reviewOf('Cy Dunn', [{ id: 'a', path: clip }]));
-    const child = execFile(process.execPath, [guard, '../cli/main.ts', 'handover', file, '--out', out]);
+    const child = execFile(process.execPath, [
+      guard,
+      '../cli/main.ts',
+      'handover',
+      file,
+      '--footage-outside',
+      '--out',
+      out,
+    ]);
     const ended = new Promise((resolve) => child.on('exit', (code) => resolve(code)));
     await expect.poll(() => readdirSync(folder), { timeout: 20_000, interval: 20 }).toContain('cancelled');
     child.kill('SIGINT');
