@@ -4,6 +4,8 @@ import { StrictMode, useEffect } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { allCommands } from './allCommands.ts';
+import { statusState } from './bridge/statusState.ts';
+import { closeWhenUnused } from './closeUnused.ts';
 import { registerCommands } from './commands/command.ts';
 import { saveDrafts, saveLetterDrafts } from './drafts/drafts.ts';
 import { listen } from './listen.ts';
@@ -15,19 +17,28 @@ import { settingsState } from './state/settingsState.ts';
 import { deskLanguage } from './words/deskLanguage.ts';
 
 /** What must not be lost when the window goes: requests leave the page before it does. */
-function leave(): void {
-  void saveDrafts();
-  void saveLetterDrafts();
+async function leave(): Promise<void> {
   saveLastPosition();
+  await Promise.all([saveDrafts(), saveLetterDrafts()]);
 }
 
-window.addEventListener('pagehide', leave);
+/** How often it is looked whether the window is used. */
+const lookEveryMs = 5_000;
+
+window.addEventListener('pagehide', () => void leave());
 document.addEventListener('visibilitychange', () => {
-  if (document.visibilityState === 'hidden') leave();
+  if (document.visibilityState === 'hidden') void leave();
 });
+
+/** Text that could not be saved would be gone with the window. */
+function closeIfSaved(): void {
+  if (statusState.getState().saving !== 'failed') window.close();
+}
 
 registerCommands(allCommands);
 listen();
+const unused = closeWhenUnused({ close: () => void leave().then(closeIfSaved), nowMs: () => Date.now() });
+setInterval(unused.tick, lookEveryMs);
 void libraryState
   .getState()
   .refresh()

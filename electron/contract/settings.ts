@@ -5,6 +5,9 @@ import { filePath, id, none } from './shapes.ts';
 /** The longest time that can be promised. */
 export const mostDaysPromised = 60;
 
+/** After so many minutes without use the window can close by itself. */
+export const closingMinutes = [5, 15, 30, 60] as const;
+
 /** The keys that can set a phrase into a text, together with Ctrl or Command. */
 export const phraseKeys = ['1', '2', '3', '4', '5', '6', '7', '8', '9'] as const;
 
@@ -32,6 +35,8 @@ export const settingsSchema = v.strictObject({
   daysPromised: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(mostDaysPromised)), 3),
   /** The folder whose new clips come into the inbox by themselves; null = none. */
   watchedFolder: v.optional(v.nullable(filePath), null),
+  /** After how many minutes without use the window closes, and the library with it; null = never. */
+  closeAfterMinutes: v.optional(v.nullable(v.picklist(closingMinutes)), null),
   /** The coach's own phrases, in their order. */
   phrases: v.optional(v.pipe(v.array(phraseSchema), v.maxLength(60), v.check(oneKeyEach)), []),
 });

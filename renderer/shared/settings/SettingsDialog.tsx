@@ -8,6 +8,7 @@ import { ThemeField } from '../ThemeField.tsx';
 import { MeasuringSettings } from './MeasuringSettings.tsx';
 import { NightSettings } from './NightSettings.tsx';
 import { PhraseSettings } from './PhraseSettings.tsx';
+import { PrivacySettings } from './PrivacySettings.tsx';
 import { SettingsPart } from './SettingsPart.tsx';
 
 /** What is set for the library, part by part, and how the desk looks. Each change is kept at once. */
@@ -21,6 +22,7 @@ export function SettingsDialog({ onClose }: { readonly onClose: () => void }) {
           <>
             <NightSettings settings={settings} />
             <MeasuringSettings settings={settings} />
+            <PrivacySettings settings={settings} />
             <PhraseSettings settings={settings} />
           </>
         )}

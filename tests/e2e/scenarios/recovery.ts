@@ -1,5 +1,7 @@
 import assert from 'node:assert/strict';
+import path from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
+import Database from 'better-sqlite3';
 import type { App } from '../harness/app.ts';
 import { isAlive, processTree } from '../harness/processes.ts';
 import { clickCell, goToFrame, openReview, shown } from '../harness/reviewScreen.ts';
@@ -122,6 +124,24 @@ export const recovery: Scenario = {
       const fourth = await bench.launch(folder);
       assert.ok((await flags(fourth, sessionId)).some((flag) => flag.note === 'Half a sentence'));
       await fourth.close();
+    });
+
+    await report.check('a window that nobody uses closes itself, with a note half typed, and keeps it', async () => {
+      const left = await bench.launch(folder);
+      const tree = await processTree(left.processId);
+      await openReview(left, sessionId);
+      await clickCell(left, 'depth', 1);
+      await left.page.getByRole('textbox', { name: 'Note' }).first().fill('Called away');
+      await left.ask('settings.change', { closeAfterMinutes: 5 });
+      await left.page.evaluate(() => {
+        const now = Date.now;
+        Date.now = () => now() + 6 * 60_000;
+      });
+      await until('every process to be gone', async () => !(await Promise.all(tree.map(isAlive))).includes(true));
+      const database = new Database(path.join(folder, 'rackside.sqlite'), { readonly: true });
+      const kept = database.prepare("SELECT count(*) FROM flag WHERE note = 'Called away'").pluck().get();
+      database.close();
+      assert.equal(kept, 1);
     });
   },
 };

@@ -14,6 +14,14 @@ export const settings = {
   measureByItselfWords:
     'Newest sessions first, while Rackside is open. The clip on screen goes first; the order can be changed in the job list.',
 
+  privacy: 'Privacy',
+  closeAfter: 'Close when unused',
+  closeNever: 'Never',
+  closeAfterMinutes: 'After {count, plural, one {# minute} other {# minutes}}',
+  closeAfterWords:
+    'The library closes with the window, so that an encrypted folder or disk can lock itself again. Text is saved and running work finished first. Rackside has no password of its own: lock the screen as well.',
+  closesSoon: 'Rackside closes in a minute because it isn’t being used. Press any key to keep it open.',
+
   phrases: 'Phrases',
   phrasesWords:
     'For use while editing a letter: press Ctrl or Command with the number, or choose one below the text. “{nameMark}” becomes the name, “{exerciseMark}” the exercise.',

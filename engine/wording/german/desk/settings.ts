@@ -15,6 +15,14 @@ export const settings: Readonly<Record<SettingsMessageId, string>> = {
   measureByItselfWords:
     'Solange Rackside offen ist, die neuesten Einheiten zuerst. Der Clip auf dem Bildschirm geht vor; die Reihenfolge lässt sich bei den Aufträgen ändern.',
 
+  privacy: 'Privatsphäre',
+  closeAfter: 'Bei Nichtbenutzung schließen',
+  closeNever: 'Nie',
+  closeAfterMinutes: 'Nach {count, plural, one {# Minute} other {# Minuten}}',
+  closeAfterWords:
+    'Mit dem Fenster schließt sich die Bibliothek, sodass sich ein verschlüsselter Ordner oder Datenträger wieder sperren kann. Vorher wird Text gespeichert und laufende Arbeit abgeschlossen. Rackside hat kein eigenes Passwort: also auch den Bildschirm sperren.',
+  closesSoon: 'Rackside ist unbenutzt und schließt sich in einer Minute. Eine beliebige Taste hält es offen.',
+
   phrases: 'Textbausteine',
   phrasesWords:
     'Sie lassen sich beim Bearbeiten eines Briefs einfügen: mit Strg oder Befehl und der Ziffer oder aus der Zeile unter dem Text. Aus „{nameMark}“ wird der Name, aus „{exerciseMark}“ die Übung.',
