@@ -41,13 +41,16 @@ export function App() {
   if (library === null) return <main className="screen-wait">{sayApp('opening')}</main>;
   if (library.kind === 'failed') {
     return (
-      <main className="first-start">
-        <h1>Rackside</h1>
-        <p role="alert">{sayProblem(library)}</p>
-        <button type="button" className="primary" onClick={() => void libraryState.getState().refresh()}>
-          {sayApp('tryAgain')}
-        </button>
-      </main>
+      <>
+        <main className="first-start">
+          <h1>Rackside</h1>
+          <p role="alert">{sayProblem(library)}</p>
+          <button type="button" className="primary" onClick={() => void libraryState.getState().refresh()}>
+            {sayApp('tryAgain')}
+          </button>
+        </main>
+        <AboutDialog />
+      </>
     );
   }
   return (

@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import * as v from 'valibot';
 import type { Backend, BackendSettings } from '../contract/backend.ts';
 import type { AnyEvent } from '../contract/events.ts';
@@ -90,7 +91,10 @@ export function openBackend(settings: BackendSettings): Backend {
   const context: Context = {
     settings,
     library,
-    libraryState: () => stateOf(slot),
+    libraryState: () => {
+      if (slot.kind === 'failed' && closing === undefined) openOnceMore();
+      return stateOf(slot);
+    },
     createLibrary: (facts) => {
       if (slot.kind === 'failed') throw slot.problem;
       if (slot.kind === 'open') {
@@ -115,14 +119,22 @@ export function openBackend(settings: BackendSettings): Backend {
     summariesRenewed: () => renewing,
     emit,
   };
-  if (slot.kind === 'open') {
-    keepInOrder(slot.library);
+  const begin = (opened: Library): void => {
+    keepInOrder(opened);
     jobs.resume();
     followFolder();
-    renewing = renewAll(slot.library);
+    renewing = renewAll(opened);
     const isStopped = () => closing !== undefined;
     void renewing.then(() => measureAllByItself(context, isStopped)).catch((error) => problemOf(error, 'the jobs'));
-  }
+  };
+  /** What stood in the way may be gone: a lock, a missing disk, a folder that nobody may write into. */
+  const openOnceMore = (): void => {
+    slot = tryOpen(settings);
+    if (slot.kind === 'failed') return;
+    if (slot.kind === 'open') begin(slot.library);
+    emit({ name: 'libraryChanged', data: {} });
+  };
+  if (slot.kind === 'open') begin(slot.library);
 
   const close = async () => {
     await Promise.all([watch.close(), jobs.close(), renewing]);
@@ -199,12 +211,19 @@ function tell(listener: (event: AnyEvent) => void, event: AnyEvent): void {
 
 function tryOpen(settings: BackendSettings): Slot {
   try {
+    assertThere(settings);
     const library = openLibrary(settings.libraryFolder, settings.appFolder);
     return library ? { kind: 'open', library } : { kind: 'none' };
   } catch (error) {
     const problem = problemOf(error, 'opening the library');
     return { kind: 'failed', problem: ProblemError.of(problem, { cause: error }) };
   }
+}
+
+/** Throws `not-found` where a library that was chosen before lies on a disk that is not connected, or is moved. */
+function assertThere({ libraryFolder, library }: BackendSettings): void {
+  if (library !== 'known' || existsSync(libraryFolder)) return;
+  throw new ProblemError('not-found', 'libraryAway', { folder: libraryFolder });
 }
 
 function openLibraryOf(slot: Slot): Library {

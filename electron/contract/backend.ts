@@ -8,6 +8,8 @@ export type BackendSettings = {
   readonly libraryFolder: string;
   /** Folder that holds `migrations/` and `seeds/`. */
   readonly appFolder: string;
+  /** `known`: it was opened before, so that a folder that is not there is no first start. */
+  readonly library?: 'known' | undefined;
   /** `window`: somebody works at a window meanwhile, and long work gives way to it. */
   readonly host?: 'window';
 };

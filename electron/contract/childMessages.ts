@@ -13,7 +13,11 @@ import type { Reply } from './reply.ts';
 export const toChildSchema = v.variant('kind', [
   v.strictObject({
     kind: v.literal('open'),
-    settings: v.strictObject({ libraryFolder: v.string(), appFolder: v.string() }),
+    settings: v.strictObject({
+      libraryFolder: v.string(),
+      appFolder: v.string(),
+      library: v.optional(v.literal('known')),
+    }),
   }),
   v.strictObject({
     kind: v.literal('ask'),
@@ -36,4 +40,4 @@ export type FromChild =
   | { readonly kind: 'closed' };
 
 /** Raised when a message changes its shape; a host refuses a backend that speaks another version. */
-export const childProtocolVersion = 1;
+export const childProtocolVersion = 2;

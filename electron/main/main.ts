@@ -104,7 +104,9 @@ function open(): void {
       noteLibraries,
     );
   const place = backendPlace(appFolder, process.platform, process.env);
-  const backend = startBackend(place, path.resolve(libraryFolder), log);
+  const chosenBefore = process.env.RACKSIDE_LIBRARY === undefined && libraries.open !== null;
+  const library = chosenBefore ? ('known' as const) : undefined;
+  const backend = startBackend(place, { libraryFolder: path.resolve(libraryFolder), library }, log);
 
   const microphone = microphoneGate();
   lockSession(session.defaultSession, tools, microphone);

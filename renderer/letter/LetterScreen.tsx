@@ -7,6 +7,7 @@ import { ReceivedNote } from '../base/ReceivedNote.tsx';
 import { SessionCautions } from '../base/SessionCautions.tsx';
 import { mutate } from '../bridge/mutate.ts';
 import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
+import { SessionWait } from '../shared/SessionWait.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { type Letter, letterState, useLetter } from '../state/letterState.ts';
 import { themeState } from '../state/preferences.ts';
@@ -46,7 +47,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
     void letterState.getState().refresh(sessionId);
   }, [sessionId, revision]);
   const context = useMemo(() => letterContext(sessionId, save), [sessionId]);
-  if (data === null || catalogue === null) return <main className="screen-wait">{sayLetter('opening')}</main>;
+  if (data === null || catalogue === null) return <SessionWait words={sayLetter('opening')} />;
   const { review, grade, readOnly } = data;
   const onLetter = letter !== null && documentOf(view) === 'letter' && !readOnly;
   return (

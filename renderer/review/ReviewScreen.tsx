@@ -5,6 +5,7 @@ import { everyRefresh } from '../base/later.ts';
 import { ReceivedNote } from '../base/ReceivedNote.tsx';
 import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { ImportDialog } from '../importing/ImportDialog.tsx';
+import { SessionWait } from '../shared/SessionWait.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { tablesState } from '../state/clipState.ts';
 import { reviewState } from '../state/reviewState.ts';
@@ -80,7 +81,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
   const desk = useMemo(() => createReviewDesk(sessionId, pageFocus), [sessionId]);
   useReviewLife(desk.context);
 
-  if (data === null || catalogue === null) return <main className="screen-wait">{sayReviewHead('opening')}</main>;
+  if (data === null || catalogue === null) return <SessionWait words={sayReviewHead('opening')} />;
   const entry = clipId === null ? undefined : entryOfClip(data.review, clipId);
   const clip = entry === undefined || clipId === null ? undefined : clipOf(entry, clipId);
   const grade = data.grade.entries.find((known) => known.entryId === entry?.id);

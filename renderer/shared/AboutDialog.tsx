@@ -14,6 +14,9 @@ async function readAbout(): Promise<About | null> {
   return program.ok && runtime.ok ? { ...runtime.value, version: program.value.version } : null;
 }
 
+/** The button that showed it is gone, and the keyboard goes on from here. */
+const takeFocus = (shown: HTMLElement | null): void => shown?.focus();
+
 /** Shown when the menu asks for it: which version this is, what it runs in, whose work is in it. */
 export function AboutDialog() {
   const [about, setAbout] = useState<About | null>(null);
@@ -58,8 +61,8 @@ export function AboutDialog() {
           </button>
         ) : (
           // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard has to reach it
-          <section className="about-notices" tabIndex={0} aria-label={sayAbout('notices')}>
-            <pre>{notices}</pre>
+          <section className="about-notices" ref={takeFocus} tabIndex={0} aria-label={sayAbout('notices')}>
+            <pre lang="en">{notices}</pre>
           </section>
         )}
       </div>

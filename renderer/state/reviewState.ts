@@ -32,6 +32,8 @@ type ReviewState = {
   readonly sessionId: string | null;
   /** null until the session has been read. */
   readonly data: ReviewData | null;
+  /** The session could not be read; the status line says why. */
+  readonly unread: boolean;
   /** The clip on the stage. */
   readonly clipId: string | null;
   /** Where to go once that clip is on the stage. */
@@ -53,17 +55,21 @@ function firstPosition(review: Review): Position | null {
   return { clipId: clip.id, frame: start !== undefined && 'frame' in start ? start.frame : 0 };
 }
 
-const closed = { data: null, clipId: null, pendingSeek: null };
+const closed = { data: null, unread: false, clipId: null, pendingSeek: null };
 
 /** The session under review, as the backend has it; graded here with the engine's own arithmetic. */
 export const reviewState = create<ReviewState>()((set, get) => {
+  const failed = (sessionId: string): void => {
+    if (get().sessionId === sessionId) set({ unread: true });
+  };
   async function readOnce(): Promise<void> {
     const { sessionId } = get();
     if (sessionId === null) return;
     const answer = await read('review.get', { sessionId, language: deskLanguage.getState().language });
-    if (answer === null) return;
+    if (answer === null) return failed(sessionId);
     const catalogue = await catalogueState.getState().fetch(answer.review.rubric?.version);
-    if (catalogue === null || get().sessionId !== sessionId) return;
+    if (catalogue === null) return failed(sessionId);
+    if (get().sessionId !== sessionId) return;
     const review = reviewWithFlagIds(answer.review);
     const clips = review.entries.flatMap((entry) => entry.clips.map((clip) => clip.id));
     const shown = get().clipId;
@@ -83,6 +89,7 @@ export const reviewState = create<ReviewState>()((set, get) => {
         names: answer.names,
         grade: gradeSession(review, catalogue, answer.weekBefore),
       },
+      unread: false,
       revision: state.revision + 1,
       ...(stays ? {} : { clipId: position?.clipId ?? null, pendingSeek: position }),
     }));

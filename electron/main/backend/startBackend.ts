@@ -1,16 +1,23 @@
 import { utilityProcess } from 'electron';
 import type { Log } from '../../backend/log/log.ts';
+import type { BackendSettings } from '../../contract/backend.ts';
 import type { BackendPlace } from './backendPlace.ts';
 import { type BackendProcess, backendHostFor, forkBackend } from './backendProcess.ts';
 import { hostBackend } from './hostedBackend.ts';
 
+type LibraryPlace = Pick<BackendSettings, 'libraryFolder' | 'library'>;
+
 /** Starts the backend on a library and keeps it running. */
-export function startBackend({ appFolder, bundle, node }: BackendPlace, libraryFolder: string, log: Log) {
+export function startBackend(
+  { appFolder, bundle, node }: BackendPlace,
+  { libraryFolder, library }: LibraryPlace,
+  log: Log,
+) {
   const start = (): BackendProcess =>
     backendHostFor(process.versions.napi) === 'utility' ? startUtilityBackend(bundle) : forkBackend(bundle, node);
   return hostBackend({
     start,
-    settings: { libraryFolder, appFolder },
+    settings: { libraryFolder, appFolder, ...(library !== undefined && { library }) },
     log,
     after: (delayMs, run) => {
       const timer = setTimeout(run, delayMs);

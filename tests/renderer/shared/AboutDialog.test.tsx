@@ -37,7 +37,8 @@ test('asked in the menu, it says what runs, and that an old runtime is one', asy
   }
   expect(dialog.textContent).toContain('never updates itself');
   await userEvent.click(screen.getByRole('button', { name: /notices/ }));
-  expect((await screen.findByRole('region', { name: /Notices/ })).textContent).toBe('thanks to all');
+  expect((await screen.findByRole('region', { name: /notices/ })).textContent).toBe('thanks to all');
+  expect(document.activeElement?.textContent).toBe('thanks to all');
   await userEvent.click(screen.getByRole('button', { name: 'Close' }));
   expect(screen.queryByRole('dialog')).toBeNull();
 });

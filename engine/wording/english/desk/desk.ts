@@ -46,7 +46,7 @@ export const desk = {
   gradeFacts: '{share} looked at, {flags, plural, one {# flag} other {# flags}}',
   mySession: 'My session',
   received: 'Received, read only',
-  damaged: 'Damaged on the disk',
+  damaged: 'Damaged',
   listsDamaged:
     'A disk fault changed or deleted entries in these lists: {lists}. Rackside does not open what was changed; everything else is safe. The library’s “backups” folder may hold a good copy.',
   damagedTrainees: '{voice, select, self {people} other {trainees}}',

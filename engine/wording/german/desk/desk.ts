@@ -49,7 +49,7 @@ export const desk: Readonly<Record<DeskMessageId, string>> = {
   gradeFacts: '{share} angesehen, {flags, plural, one {# Bemerkung} other {# Bemerkungen}}',
   mySession: 'Meine Einheit',
   received: 'Empfangen, nur lesbar',
-  damaged: 'Auf dem Datenträger beschädigt',
+  damaged: 'Beschädigt',
   listsDamaged:
     'Ein Fehler des Datenträgers hat Einträge in diesen Listen verändert oder gelöscht: {lists}. Was verändert ist, öffnet Rackside nicht; alles andere ist sicher. Im Ordner „backups“ der Bibliothek liegt vielleicht eine unbeschädigte Kopie.',
   damagedTrainees: '{voice, select, self {Personen} other {Athleten}}',

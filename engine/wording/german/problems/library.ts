@@ -7,7 +7,9 @@ export const library = {
   libraryNotWritable:
     'Die Bibliothek in „{folder}“ ließ sich nicht zum Schreiben öffnen, es wurde nichts geändert. Prüf den Ordner und ob genug Speicherplatz frei ist.',
   libraryReadOnly:
-    'Die Bibliothek in „{folder}“ ist schreibgeschützt; sie wurde weder geöffnet noch geändert. Mach den Ordner beschreibbar oder kopier ihn an einen Ort, an dem du schreiben darfst, und starte Rackside neu.',
+    'Die Bibliothek in „{folder}“ ist schreibgeschützt; sie wurde weder geöffnet noch geändert. Mach den Ordner beschreibbar und versuch es noch einmal oder öffne eine beschreibbare Kopie.',
+  libraryAway:
+    'Die Bibliothek in „{folder}“ ist gerade nicht da, es wurde nichts geöffnet. Schließ ihr Laufwerk an oder leg den Ordner zurück und versuch es noch einmal, oder öffne im Menü eine andere Bibliothek.',
   libraryGone:
     'Die Bibliothek liegt nicht mehr in „{folder}“, deshalb wurde nichts gespeichert; was vorher gespeichert war, ist noch in diesem Ordner. Leg ihn zurück oder schließ sein Laufwerk wieder an und starte Rackside neu.',
   libraryBusy:
