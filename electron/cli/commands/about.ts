@@ -9,10 +9,8 @@ import type { Host } from '../run/host.ts';
 export function addAbout(program: Command, host: Host): void {
   program
     .command('about')
-    .description(
-      'Tells the versions of Rackside and of what it works with: ffmpeg, ffprobe, Node, the networks’ runtime.',
-    )
-    .option('--notices', 'print the licences of everything that others made instead')
+    .description('Shows the versions of Rackside and of what it uses: ffmpeg, ffprobe, Node, ONNX Runtime.')
+    .option('--notices', 'print the third-party notices instead')
     .option('--json', 'print as JSON')
     .addHelpText('after', example('rackside about', 'rackside about --notices'))
     .action(async (options: { notices?: true; json?: true }) => {

@@ -8,7 +8,7 @@ export const library = {
   libraryReadOnly:
     'The library in “{folder}” is read-only, so it was not opened and nothing was changed; make that folder writable and try again, or open a copy that can be written.',
   libraryAway:
-    'The library in “{folder}” is not there now, so nothing was opened; connect its disk or put the folder back and try again, or open another library from the menu.',
+    'The library in “{folder}” can’t be found, so nothing was opened; connect its disk or put the folder back and try again, or open another library from the menu.',
   libraryGone:
     'The library is no longer in “{folder}”, so this was not saved; what was saved before is still in that folder, wherever it is now. Put it back, or connect its disk again, and start Rackside again.',
   libraryBusy:

@@ -9,7 +9,7 @@ export const library = {
   libraryReadOnly:
     'Die Bibliothek in „{folder}“ ist schreibgeschützt; sie wurde weder geöffnet noch geändert. Mach den Ordner beschreibbar und versuch es noch einmal oder öffne eine beschreibbare Kopie.',
   libraryAway:
-    'Die Bibliothek in „{folder}“ ist gerade nicht da, es wurde nichts geöffnet. Schließ ihr Laufwerk an oder leg den Ordner zurück und versuch es noch einmal, oder öffne im Menü eine andere Bibliothek.',
+    'Die Bibliothek in „{folder}“ wurde nicht gefunden, es wurde nichts geöffnet. Schließ ihr Laufwerk an oder leg den Ordner zurück und versuch es noch einmal, oder öffne im Menü eine andere Bibliothek.',
   libraryGone:
     'Die Bibliothek liegt nicht mehr in „{folder}“, deshalb wurde nichts gespeichert; was vorher gespeichert war, ist noch in diesem Ordner. Leg ihn zurück oder schließ sein Laufwerk wieder an und starte Rackside neu.',
   libraryBusy:
