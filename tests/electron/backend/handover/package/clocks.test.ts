@@ -6,7 +6,7 @@ import { openBackend } from '../../../../../electron/backend/backend.ts';
 import type { Backend } from '../../../../../electron/contract/backend.ts';
 import type { Params } from '../../../../../electron/contract/requests.ts';
 import { appFolder, ask, jobEnd, sessionWithClips } from '../../workbench.ts';
-import { numberAt, numberedClip, numbersIn, type Pace, timesIn } from './numberedClip.ts';
+import { numberedClip, numbersAt, numbersIn, type Pace, timesIn } from './numberedClip.ts';
 
 const paces: readonly Pace[] = [
   { name: '29.97.mp4', rate: '30000/1001' },
@@ -99,7 +99,6 @@ const clockOf = (atS: number): string => {
   return `${Math.floor(ms / 60_000)}:${String(Math.floor(ms / 1000) % 60).padStart(2, '0')}.${String(ms % 1000).padStart(3, '0')}`;
 };
 const expected = (name: string) => flagged.map((frame) => numbers.get(name)?.[frame]);
-const shownAt = (file: string, atS: readonly number[]) => Promise.all(atS.map((each) => numberAt(file, each)));
 
 describe('a handover as usual', () => {
   let place: string;
@@ -113,12 +112,12 @@ describe('a handover as usual', () => {
       const page = pageOf(place)[index];
       const sheet = sheetOf(place)[index] ?? [];
       if (page === undefined) throw new Error('The page has too few clips.');
-      expect(await shownAt(page.file, page.seeksS)).toEqual(expected(name));
+      expect(await numbersAt(page.file, page.seeksS)).toEqual(expected(name));
       // What the sheet says is when the frame appears in the clip that the page plays.
       const times = await timesIn(page.file);
       const halfS = 0.004;
       expect(
-        await shownAt(
+        await numbersAt(
           page.file,
           sheet.map(({ atS }) => atS + halfS),
         ),
@@ -158,7 +157,7 @@ describe.each<[string, Options]>([
     for (const [index, { name }] of paces.entries()) {
       const page = pages[index];
       expect(path.relative(place, page?.file ?? '')).toMatch(/^clips\//);
-      expect([name, await shownAt(page?.file ?? '', page?.seeksS ?? [])]).toEqual([name, expected(name)]);
+      expect([name, await numbersAt(page?.file ?? '', page?.seeksS ?? [])]).toEqual([name, expected(name)]);
       expect([name, page?.listed]).toEqual([name, sheets[index]?.map(({ atS }) => clockOf(atS))]);
     }
   }, 240_000);
@@ -171,7 +170,7 @@ describe('a covered clip', () => {
     const place = await handOver({ loops: false });
     const page = pageOf(place)[coveredPlace];
     expect(path.relative(place, page?.file ?? '')).toBe('clips/29-97-plain.mp4');
-    expect(await shownAt(page?.file ?? '', page?.seeksS ?? [])).toEqual(expected('29.97.mp4'));
+    expect(await numbersAt(page?.file ?? '', page?.seeksS ?? [])).toEqual(expected('29.97.mp4'));
     expect(page?.listed).toEqual(sheetOf(place)[coveredPlace]?.map(({ atS }) => clockOf(atS)));
     expect(JSON.stringify(readFileSync(path.join(place, 'manifest.json'), 'utf8'))).not.toContain('originals/29-97');
   }, 240_000);

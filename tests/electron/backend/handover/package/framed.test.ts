@@ -6,7 +6,7 @@ import { openBackend } from '../../../../../electron/backend/backend.ts';
 import type { Backend } from '../../../../../electron/contract/backend.ts';
 import { ffmpeg } from '../../media/clips.ts';
 import { appFolder, ask, jobEnd, sessionWithClips } from '../../workbench.ts';
-import { numberAt, numberedClip, numbersIn } from './numberedClip.ts';
+import { numberedClip, numbersAt, numbersIn } from './numberedClip.ts';
 
 const root = mkdtempSync(path.join(tmpdir(), 'rackside-framed-'));
 const newFolder = (name: string): string => mkdtempSync(path.join(root, `${name}-`));
@@ -105,10 +105,8 @@ describe('a section of a clip that is handed over', () => {
 
   it('has one clock in page, sheet and clip: that of what plays there', async () => {
     const [page] = pageData().clips;
-    const shown = await Promise.all(
-      page.notes.map(({ seekS }: { seekS: number }) => numberAt(inFolder('clips/long-plain.mp4'), seekS)),
-    );
-    expect(shown).toEqual(flagged);
+    const seeksS = page.notes.map(({ seekS }: { seekS: number }) => seekS);
+    expect(await numbersAt(inFolder('clips/long-plain.mp4'), seeksS)).toEqual(flagged);
     const { flags } = JSON.parse(text('sheet.json'));
     const told = flags.filter(({ note }: { note: string }) => note.startsWith('Frame'));
     expect(told.map(({ atS, frame }: { atS: number; frame: number }) => [atS, frame])).toEqual(

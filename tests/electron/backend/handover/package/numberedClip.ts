@@ -60,8 +60,8 @@ export async function timesIn(file: string): Promise<readonly number[]> {
     .map((line) => Number.parseFloat(line));
 }
 
-/** The number that a player shows at a time: that of the last frame that has appeared by then. */
-export async function numberAt(file: string, atS: number): Promise<number | undefined> {
+/** The numbers that a player shows at some times: each that of the last frame that has appeared by then. */
+export async function numbersAt(file: string, atS: readonly number[]): Promise<readonly (number | undefined)[]> {
   const [numbers, times] = await Promise.all([numbersIn(file), timesIn(file)]);
-  return numbers[times.findLastIndex((time) => time <= atS + 1e-6)];
+  return atS.map((each) => numbers[times.findLastIndex((time) => time <= each + 1e-6)]);
 }
