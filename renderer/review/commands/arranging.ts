@@ -49,6 +49,13 @@ const pictureByItself: Arranging = {
   run: (context) => layoutState.getState().setShare(shapeOnStage(context), null),
 };
 
+/** Dividing the window between the picture and the scorecard. */
+export const dividingCommands: readonly Arranging[] = [
+  move('pictureNarrower', -dividerStep, '<'),
+  move('pictureWider', dividerStep, '>'),
+  pictureByItself,
+];
+
 export const openPictureMenu: Arranging = {
   ...shared,
   ...named('pictureMenu'),
@@ -60,10 +67,4 @@ export const openPictureMenu: Arranging = {
 };
 
 /** How much of the window the picture has, and the menu of what is rarely asked of it. */
-export const arrangingCommands: readonly Arranging[] = [
-  largePicture,
-  move('pictureNarrower', -dividerStep, '<'),
-  move('pictureWider', dividerStep, '>'),
-  pictureByItself,
-  openPictureMenu,
-];
+export const arrangingCommands: readonly Arranging[] = [largePicture, ...dividingCommands, openPictureMenu];

@@ -81,6 +81,14 @@ export const compare: Looking = {
   },
 };
 
+/** Moving a picture that is shown closer. */
+export const panCommands: readonly Looking[] = [
+  pan('panLeft', { x: panStepPx, y: 0 }, 'Mod+ArrowLeft'),
+  pan('panRight', { x: -panStepPx, y: 0 }, 'Mod+ArrowRight'),
+  pan('panUp', { x: 0, y: panStepPx }, 'Mod+ArrowUp'),
+  pan('panDown', { x: 0, y: -panStepPx }, 'Mod+ArrowDown'),
+];
+
 /** Looking at the picture: closer, at its sides, beside another. */
 export const lookingCommands: readonly Looking[] = [
   ghost,
@@ -89,9 +97,6 @@ export const lookingCommands: readonly Looking[] = [
   wholePicture,
   stripCloser,
   stripFurther,
-  pan('panLeft', { x: panStepPx, y: 0 }, 'Mod+ArrowLeft'),
-  pan('panRight', { x: -panStepPx, y: 0 }, 'Mod+ArrowRight'),
-  pan('panUp', { x: 0, y: panStepPx }, 'Mod+ArrowUp'),
-  pan('panDown', { x: 0, y: -panStepPx }, 'Mod+ArrowDown'),
+  ...panCommands,
   compare,
 ];

@@ -5,8 +5,10 @@ import { canPlay } from '../../player/playingCommands.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { isOnRep, isOnStage, type ReviewContext } from './reviewContext.ts';
 
+type Edge = 'start' | 'stretchedEnd' | 'end';
+
 /** Marks an edge of a rep at the frame on screen; playing goes on. */
-async function markEdge(context: ReviewContext, edge: 'start' | 'stretchedEnd' | 'end'): Promise<void> {
+async function markEdge(context: ReviewContext, edge: Edge): Promise<void> {
   const { stage, player } = context;
   if (stage === null || player === null) return;
   const clipId = stage.clip.id;
@@ -47,6 +49,28 @@ export const markEnd: Marking = {
   run: (context) => markEdge(context, 'end'),
 };
 
+/** Moves an edge of the cursor's rep to the frame on screen: a way to mend it without dragging. */
+const moveHere = (id: 'moveStartHere' | 'moveStretchedEndHere' | 'moveEndHere', edge: Edge): Marking => ({
+  ...shared,
+  ...named(id),
+  keys: [],
+  when: (context) => allOf(canMarkEdge(context), isOnRep(context)),
+  run: async ({ stage, player, cursor: { column } }) => {
+    if (stage === null || player === null || column === null || column.rep === 'set') return;
+    player.pause();
+    const { clipId, rep } = column;
+    if ((await mutate('reps.moveEdge', { clipId, rep, edge, frame: player.frame() })) !== null)
+      await reviewState.getState().refresh();
+  },
+});
+
+/** Moving edges that are marked to the frame on screen. */
+export const moveEdgeCommands: readonly Marking[] = [
+  moveHere('moveStartHere', 'start'),
+  moveHere('moveStretchedEndHere', 'stretchedEnd'),
+  moveHere('moveEndHere', 'end'),
+];
+
 export const removeRep: Marking = {
   ...shared,
   ...named('removeRep'),
@@ -74,5 +98,5 @@ const chooseRep: Marking = {
 /** Choosing reps on the scorecard. */
 export const repChoiceCommands: readonly Marking[] = [chooseRep];
 
-/** Marking where reps start, turn and end. */
-export const repCommands: readonly Marking[] = [markStart, markStretchedEnd, markEnd, removeRep];
+/** Marking where reps start, turn and end, and moving that. */
+export const repCommands: readonly Marking[] = [markStart, markStretchedEnd, markEnd, ...moveEdgeCommands, removeRep];

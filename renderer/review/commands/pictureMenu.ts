@@ -4,12 +4,13 @@ import { framingState } from '../state/framingState.ts';
 import { narrationState } from '../state/narrationState.ts';
 import { coverState, drawingState, setUpState } from '../state/pictureTools.ts';
 import { type Layer, layers, layersState } from '../state/viewState.ts';
+import { dividingCommands } from './arranging.ts';
 import { layCameras, otherEarlier, otherLater, partCameras, sameMoment, showOtherCamera } from './cameras.ts';
 import { cover, leaveCovering } from './covering.ts';
 import { draw, leaveDrawing } from './drawing.ts';
 import { frame, leaveFraming, mirror, splitClip, trimEnd, trimStart, turnLeft, turnRight } from './framing.ts';
-import { closer, further, stripCloser, stripFurther, wholePicture } from './looking.ts';
-import { markEnd, markStart, markStretchedEnd, removeRep } from './markingReps.ts';
+import { closer, further, panCommands, stripCloser, stripFurther, wholePicture } from './looking.ts';
+import { repCommands } from './markingReps.ts';
 import { layerCommands } from './measuring.ts';
 import { leaveNarrating, narrate } from './narrating.ts';
 import type { ReviewContext } from './reviewContext.ts';
@@ -20,6 +21,8 @@ export type MenuLine = {
   readonly command: Command<ReviewContext>;
   /** Reads what `ReviewDesk.subscribe` watches; without it the line is no switch. */
   readonly isOn?: (context: ReviewContext) => boolean;
+  /** Pressed several times on end, so that the menu stays. */
+  readonly again?: true;
   /** What the line does while it is on, in place of its command. */
   readonly whileOn?: (context: ReviewContext) => void;
 };
@@ -35,7 +38,7 @@ const layer = (shown: Layer): MenuLine => ({
 export const pictureMenu: readonly MenuGroup[] = [
   {
     title: 'markReps',
-    lines: [markStart, markStretchedEnd, markEnd, removeRep].map((command) => ({ command })),
+    lines: repCommands.map((command) => ({ command })),
   },
   {
     title: 'tools',
@@ -63,6 +66,10 @@ export const pictureMenu: readonly MenuGroup[] = [
   { title: 'layers', lines: layers.map(layer) },
   {
     title: 'zoom',
-    lines: [closer, further, wholePicture, stripCloser, stripFurther].map((command) => ({ command })),
+    lines: [closer, further, wholePicture, ...panCommands, stripCloser, stripFurther].map((command) => ({
+      command,
+      again: true as const,
+    })),
   },
+  { title: 'pictureWidth', lines: dividingCommands.map((command) => ({ command, again: true as const })) },
 ];

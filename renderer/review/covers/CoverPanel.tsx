@@ -68,6 +68,7 @@ export function CoverPanel({ clip, media, table }: CoverPanelProps) {
           kept={selected}
           name={coverName(selected.cover, index)}
           shown={framesShown(clip.section, table)}
+          picture={media}
         />
       )}
       <p className="soft">

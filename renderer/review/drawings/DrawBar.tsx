@@ -1,13 +1,24 @@
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
+import { drawnOf, type Point } from '../../../engine/review/drawings/drawing.ts';
+import { moveDrawn } from '../../../engine/review/drawings/geometry.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { MoveButtons } from '../../base/MoveButtons.tsx';
 import { sayDrawings } from '../../words/sayDrawings.ts';
-import { addDrawn, chooseTool, leaveDrawing, saveWords, stepBackInDrawing } from '../commands/drawing.ts';
+import {
+  addDrawn,
+  chooseTool,
+  leaveDrawing,
+  saveMovedDrawing,
+  saveWords,
+  stepBackInDrawing,
+} from '../commands/drawing.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
+import { asSeen } from '../model/arrows.ts';
 import { drawingState, type Writing } from '../state/pictureTools.ts';
 import { DrawingList } from './DrawingList.tsx';
-import { tools, usualShape } from './shapes.ts';
+import { drawingWords, tools, usualShape } from './shapes.ts';
 
 type DrawBarProps = { readonly clip: Clip; readonly media: ClipMedia; readonly table: FrameTable };
 
@@ -63,9 +74,33 @@ export function DrawBar({ clip, media, table }: DrawBarProps) {
         ) : (
           <WordsField key={writing.drawingId} writing={writing} />
         )}
+        <MoveDrawing clip={clip} media={media} />
       </div>
       <DrawingList clip={clip} table={table} />
     </section>
+  );
+}
+
+/** The selected drawing, moved by clicks; its points are set anew by drawing it again. */
+function MoveDrawing({ clip, media }: Pick<DrawBarProps, 'clip' | 'media'>) {
+  const context = useReview();
+  const selectedId = drawingState((state) => state.selectedId);
+  const drawings = clip.drawings ?? [];
+  const index = drawings.findIndex(({ id }) => id === selectedId);
+  const selected = drawings[index];
+  if (selected === undefined) return null;
+  const move = (by: Point): void => {
+    const { open } = drawingState.getState();
+    const drawn = open?.drawingId === selected.id ? open.drawn : drawnOf(selected);
+    drawingState.setState({ open: { drawingId: selected.id, drawn: moveDrawn(drawn, by) } });
+    void saveMovedDrawing(context);
+  };
+  return (
+    <MoveButtons
+      part={drawingWords(selected, index)}
+      picture={media}
+      onMove={(by) => move(asSeen(by, clip.framing?.mirrored === true))}
+    />
   );
 }
 

@@ -1,11 +1,12 @@
 import { FlipHorizontal2, RotateCcw, RotateCw } from 'lucide-react';
 import { useEffect, useRef, useState } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
-import { asFilmed, isAsFilmed } from '../../../engine/framing/framing.ts';
+import { asFilmed, type Crop, isAsFilmed } from '../../../engine/framing/framing.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import { clockUsAt } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { clock } from '../../base/figures.ts';
+import { MoveButtons } from '../../base/MoveButtons.tsx';
 import { clipClock } from '../../player/clipClock.ts';
 import { sayFraming } from '../../words/sayFraming.ts';
 import {
@@ -23,7 +24,8 @@ import {
   turnRight,
 } from '../commands/framing.ts';
 import { ReviewButton, useReview } from '../commands/ReviewDeskProvider.tsx';
-import { framingOf, middleCrop } from '../model/shownFraming.ts';
+import { asSeen } from '../model/arrows.ts';
+import { framingOf, middleCrop, movedCrop, sizedCrop } from '../model/shownFraming.ts';
 import { framingState } from '../state/framingState.ts';
 import { usePlayhead } from '../state/playerState.ts';
 
@@ -79,6 +81,7 @@ export function FramingPanel({ clip, media, table }: FramingPanelProps) {
             </button>
           )}
         </div>
+        {framing.crop !== null && <MoveCrop crop={framing.crop} mirrored={framing.mirrored} media={media} />}
       </fieldset>
       <Brightness clip={clip} />
       <SectionFields clip={clip} table={table} />
@@ -88,6 +91,22 @@ export function FramingPanel({ clip, media, table }: FramingPanelProps) {
         </button>
       )}
     </section>
+  );
+}
+
+type MoveCropProps = { readonly crop: Crop; readonly mirrored: boolean; readonly media: ClipMedia };
+
+/** The part that stays, moved and sized by clicks. */
+function MoveCrop({ crop, mirrored, media }: MoveCropProps) {
+  const context = useReview();
+  const put = (to: Crop): void => void changeFraming(context, { crop: to });
+  return (
+    <MoveButtons
+      part={sayFraming('cropped')}
+      picture={media}
+      onMove={(by) => put(movedCrop(crop, asSeen(by, mirrored), media))}
+      onSize={(by) => put(sizedCrop(crop, by, media))}
+    />
   );
 }
 

@@ -110,16 +110,16 @@ function MenuPart({ title, children }: { readonly title: string; readonly childr
   );
 }
 
-/** A command of the menu. What switches something leaves the menu open, for the next switch. */
+/** A command of the menu. What switches something, or is pressed several times on end, leaves the menu open. */
 function Line({ line, onDone }: { readonly line: MenuLine; readonly onDone: () => void }) {
-  const { command, isOn, whileOn } = line;
+  const { command, isOn, whileOn, again } = line;
   const { context, subscribe } = useReviewDesk();
   const availability = useAvailability(command);
   const on = useSyncExternalStore(subscribe, () => isOn?.(context) === true);
   const shortcuts = useShortcuts(command);
   const reason = availability.can ? undefined : availability.because;
   const run = (): void => {
-    if (isOn === undefined || whileOn !== undefined) onDone();
+    if ((isOn === undefined && again === undefined) || whileOn !== undefined) onDone();
     if (on && whileOn !== undefined) whileOn(context);
     else runCommand(command, context);
   };

@@ -28,6 +28,7 @@ const width: Readonly<Record<Severity | 'note', number>> = {
   correct: 0.043,
   stop: 0.055,
 };
+/** Less than the 24 px that a pointer has for each: there is no room for more, and the scorecard leads to every flag too. */
 const laneRem = 1.125;
 
 type FlagMarksProps = {

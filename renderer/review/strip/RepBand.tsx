@@ -173,6 +173,8 @@ function RepEdge({ clip, rep, edge, frame, set, table, position, frameAt }: RepE
         event.stopPropagation();
         void move(Math.min(Math.max(0, (pendingFrame.current ?? frame) + by), table.ticks.length - 1));
       }}
-    />
+    >
+      <span className="rep-edge-line" />
+    </div>
   );
 }

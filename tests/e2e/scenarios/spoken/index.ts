@@ -1,22 +1,28 @@
 import assert from 'node:assert/strict';
 import type { CDPSession } from 'playwright-core';
 import { accessibilityTree, listenTo, type Told } from '../../harness/accessibilityTree.ts';
+import { checkerSource } from '../../harness/accessible.ts';
 import type { App } from '../../harness/app.ts';
 import type { Report } from '../../harness/report.ts';
 import type { Scenario } from '../../harness/scenario.ts';
+import { checkEase } from './atEase.ts';
 import { byKeysAlone } from './byKeysAlone.ts';
 import { screens } from './screens.ts';
 
-/** What a screen reader is given of every screen, and the main job without a mouse. */
+/** What a screen reader is given of every screen, the room that hands and eyes have there, and the main job without a mouse. */
 export const spoken: Scenario = {
   name: 'spoken',
   run: async (bench, report) => {
     const app = await bench.launch(await bench.demoFolder('spoken'));
     await app.page.setViewportSize({ width: 1280, height: 720 });
+    await app.page.emulateMedia({ reducedMotion: 'reduce' });
     const session = await listenTo(app);
+    const checker = await checkerSource();
     for (const { name, open, leave, controls } of screens(app)) {
       await open();
       await checkTold({ app, session }, report, name, controls);
+      await app.page.evaluate(checker);
+      await checkEase(app, report, name);
       await leave();
     }
     await session.detach();

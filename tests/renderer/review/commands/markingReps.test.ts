@@ -22,6 +22,19 @@ describe('marking reps', () => {
     expect(bench.context.cursor.column).toEqual({ clipId: 'c1', rep: 4 });
   });
 
+  it.each([
+    ['moveStartHere', 'start'],
+    ['moveStretchedEndHere', 'stretchedEnd'],
+    ['moveEndHere', 'end'],
+  ])('moves an edge of the rep of the cursor to the frame on screen, without dragging: %s', async (id, edge) => {
+    const bench = await reviewBench({ frame: 150 });
+    bench.moveTo('depth', 'set');
+    expect(bench.reasonAgainst(id)).toMatch(/the whole set/);
+    bench.moveTo('depth', 2);
+    await bench.run(id);
+    expect(bench.rackside.askedFor('reps.moveEdge')).toEqual([{ clipId: 'c1', rep: 2, edge, frame: 150 }]);
+  });
+
   it('takes away the rep of the cursor, and is refused on the whole set', async () => {
     const bench = await reviewBench();
     bench.moveTo('depth', 'set');
