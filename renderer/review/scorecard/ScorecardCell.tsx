@@ -97,7 +97,11 @@ function CellOfCard(props: CellProps) {
           </span>
         )}
       </span>
-      {score !== null && showsScore(cell) && <span className="cell-score">{points(score)}</span>}
+      {score !== null && showsScore(cell) && (
+        <span className="cell-score" aria-hidden="true">
+          {points(score)}
+        </span>
+      )}
     </td>
   );
 }

@@ -54,8 +54,9 @@ function cutOff(css: string): string[] {
     element.matches('input, button') ||
     [...element.childNodes].some((node) => node.nodeType === Node.TEXT_NODE && node.textContent?.trim() !== '');
   const found = [...document.querySelectorAll('body *')].filter((element) => {
-    // What is one pixel large is for screen readers alone.
-    if (element.clientWidth <= 1 || !element.checkVisibility() || !holdsWords(element)) return false;
+    // What is one pixel large is for screen readers alone, or put away until it is worked on.
+    if (element.clientWidth <= 1 || (element.parentElement?.clientWidth ?? 0) <= 1) return false;
+    if (!element.checkVisibility() || !holdsWords(element)) return false;
     const { overflowX, overflowY, textOverflow } = getComputedStyle(element);
     if (textOverflow === 'ellipsis' && element.closest('[title], summary') !== null) return false;
     const isCut = (overflow: string): boolean =>
