@@ -140,7 +140,7 @@ const coach = {
   gradeCellProvisional: '{mark} ({score}), provisional',
   gradeCellNone: 'No grade',
   entryNone: '{exercise} has no grade: {reason}',
-  entryNotJudged: '{exercise} has no grade: I have judged nothing of it yet.',
+  entryNotJudged: '{exercise} has no grade: I have not judged any of it yet.',
   entryCapped: '{exercise}: the grade stays capped until what was unsafe is fixed.',
   entryByHand: '{exercise}: I set this grade by hand. {reason} From the notes alone it would be {computed}.',
   entryByHandNone: '{exercise}: I set this grade by hand. {reason} From the notes alone there would be none.',
@@ -158,7 +158,7 @@ const coach = {
   filmUnseen: 'the film I had shows more than I have judged. Still open: {criteria}.',
   filmNotLookedAt: 'I have not looked at these clips yet.',
   filmOnlyNotes:
-    'so far there are only notes on the film, and they are on the sheet. I have judged nothing yet, and that needs no new clip.',
+    'so far there are only notes on the film, and they are on the sheet. I have not judged anything yet; that needs no new clip.',
   filmFirst:
     'Film {effort, select, hardest {the hardest set} other {an easy set}} of each exercise, from the set-up through at least three reps.{effort, select, hardest {} other { Stop it with three good reps left.}}',
   filmAfterStop:

@@ -50,7 +50,7 @@ describe('a letter read aloud', () => {
     const noted = { ...entry, flags: entry.flags.map((flag) => ({ ...flag, severity: null, fault: null })) };
     const text = lettersText(sessionOf([noted]));
     expect(text).toContain('So far there are only notes on the film, and they are on the sheet.');
-    expect(text).toContain('Back squat has no grade: I have judged nothing of it yet.');
+    expect(text).toContain('Back squat has no grade: I have not judged any of it yet.');
     expect(text).not.toContain('Add a clip');
   });
 

@@ -6,7 +6,7 @@ export const about = {
   checkout: 'Run from its source code',
   runtime: 'Electron {electron}, Chromium {chromium}',
   outdated:
-    'This runtime is out of date and gets no security fixes. Rackside uses it only where a current one can’t be had, and keeps it off every network.',
+    'This runtime is out of date and gets no security fixes. Rackside uses it only where no current one is available, and keeps it off every network.',
   data: 'Data folder: {folder}',
   updates:
     'Rackside never checks for updates and never updates itself. Its download page shows whether there is a newer version; installing that over this one keeps the library.',
