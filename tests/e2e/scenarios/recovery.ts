@@ -138,7 +138,7 @@ export const recovery: Scenario = {
         Date.now = () => now() + 6 * 60_000;
       });
       await until('every process to be gone', async () => !(await Promise.all(tree.map(isAlive))).includes(true));
-      const database = new Database(path.join(folder, 'rackside.sqlite'), { readonly: true });
+      const database = new Database(path.join(folder, 'library', 'rackside.sqlite'), { readonly: true });
       const kept = database.prepare("SELECT count(*) FROM flag WHERE note = 'Called away'").pluck().get();
       database.close();
       assert.equal(kept, 1);
