@@ -45,7 +45,7 @@ export function operationsOf(trace: string): Operation[] {
   return trace.split('\n').flatMap((line) => {
     const [, process = '', said = ''] = /^(\d+)\s+(.*)$/.exec(line) ?? [];
     if (said.endsWith('<unfinished ...>')) {
-      unfinished.set(process, said.slice(0, -'<unfinished ...>'.length));
+      unfinished.set(process, said.slice(0, -'<unfinished ...>'.length).trimEnd());
       return [];
     }
     const resumed = /^<\.\.\. \w+ resumed>(.*)$/.exec(said);
@@ -93,7 +93,8 @@ function operationsOfCall(call: string): Operation[] {
       throw new Error('A file was linked, which this does not know.');
     case 'pwrite64': {
       const [file, bytes, , at] = found(`\\d+<([^>]*)>, ${text}(\\.\\.\\.)?, \\d+, (\\d+)$`) ?? [];
-      return file === undefined ? [] : [{ do: 'write', file, at: Number(at), bytes: bytesOf(bytes ?? '') }];
+      if (file === undefined) throw new Error(`A write was not understood: ${call.slice(0, 200)}`);
+      return [{ do: 'write', file, at: Number(at), bytes: bytesOf(bytes ?? '') }];
     }
     case 'write': {
       const [file, bytes] = found(`\\d+<([^>]*)>, ${text}`) ?? [];

@@ -11,6 +11,13 @@ const notebook = openSync(order.notebook, 'w');
 const acknowledge = (what: Acknowledged): void => void writeSync(notebook, `${JSON.stringify(what)}\n`);
 
 const backend = openBackend({ libraryFolder: library, appFolder: rootFolder });
+
+/** Waits until all jobs have ended, and throws what came in the way of one. */
+async function jobsDone(): Promise<void> {
+  const [failed] = (await jobsAtRest(backend)).filter(({ state }) => state !== 'done');
+  if (failed !== undefined) throw new Error(`${failed.kind} ended: ${JSON.stringify(failed.message)}`);
+}
+
 for (let act = 0; act < acts; act += 1) {
   const note = `Act ${act}`;
   await ask(backend, 'flags.add', {
@@ -29,7 +36,7 @@ for (let act = 0; act < acts; act += 1) {
   }
 }
 await ask(backend, 'clips.import', { sessionId: emptySessionId, entryId: emptyEntryId, view: 'side', paths: [film] });
-await jobsAtRest(backend);
+await jobsDone();
 acknowledge({ kind: 'import' });
 for (const zip of [false, true]) {
   await ask(backend, 'handover.start', {
@@ -37,7 +44,7 @@ for (const zip of [false, true]) {
     folder: out,
     options: { clips: false, originals: true, zip },
   });
-  await jobsAtRest(backend);
+  await jobsDone();
   acknowledge({ kind: 'handover' });
 }
 await backend.close();
