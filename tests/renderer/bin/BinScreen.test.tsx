@@ -41,7 +41,7 @@ const deletions = () => asked.filter(({ name }) => name === 'bin.delete' || name
 it('asks before anything is deleted for good, says what goes and that it can’t be undone', async () => {
   render(<BinScreen />);
   await userEvent.click(await screen.findByRole('button', { name: 'Delete now: From the inbox: squat.mp4' }));
-  expect(screen.getByRole('dialog').textContent).toMatch(/file that it came from stays.*can’t be undone/);
+  expect(screen.getByRole('dialog').textContent).toMatch(/original file stays where it is.*can’t be undone/);
   expect(deletions()).toEqual([]);
   await userEvent.click(within(screen.getByRole('dialog')).getByRole('button', { name: 'Delete for good' }));
   expect(deletions()).toMatchObject([{ name: 'bin.delete', params: { kind: 'file', id: 'f1' } }]);
@@ -50,7 +50,7 @@ it('asks before anything is deleted for good, says what goes and that it can’t
 it('empties all of it at once, once that is confirmed', async () => {
   render(<BinScreen />);
   await userEvent.click(await screen.findByRole('button', { name: 'Empty the bin' }));
-  expect(screen.getByRole('dialog').textContent).toContain('All 2 things go, with 4 clips');
+  expect(screen.getByRole('dialog').textContent).toContain('This deletes all 2 things with 4 clips');
   await userEvent.click(screen.getByRole('button', { name: 'Cancel' }));
   expect(deletions()).toEqual([]);
   await userEvent.click(screen.getByRole('button', { name: 'Empty the bin' }));
