@@ -4,6 +4,7 @@ import {
   backendOn,
   dump,
   historyOf,
+  libraryWithClips,
   nameInWords,
   newLibrary,
   refusal,
@@ -35,8 +36,7 @@ describe('history', () => {
   });
 
   it('forgets what could be redone at the next act, but keeps it in the list', async () => {
-    const backend = await newLibrary();
-    const { sessionId, clipId } = await sessionWithClips(backend);
+    const { backend, sessionId, clipId } = await libraryWithClips();
     await ask(backend, 'reps.mark', { clipId, edge: 'start', frame: 24 });
     await ask(backend, 'history.undo', { sessionId });
     await ask(backend, 'reps.mark', { clipId, edge: 'start', frame: 30 });
@@ -53,8 +53,7 @@ describe('history', () => {
   });
 
   it('keeps redo when only the place changes or an act changes nothing', async () => {
-    const backend = await newLibrary();
-    const { sessionId, clipId } = await sessionWithClips(backend);
+    const { backend, sessionId, clipId } = await libraryWithClips();
     await ask(backend, 'reps.mark', { clipId, edge: 'start', frame: 24 });
     await ask(backend, 'history.undo', { sessionId });
     await ask(backend, 'position.set', { sessionId, clipId, frame: 99 });
@@ -82,8 +81,7 @@ describe('history', () => {
   });
 
   it('stops at the birth of the session', async () => {
-    const backend = await newLibrary();
-    const { sessionId } = await sessionWithClips(backend);
+    const { backend, sessionId } = await libraryWithClips();
     await ask(backend, 'history.undo', { sessionId });
     await ask(backend, 'history.undo', { sessionId });
     expect(await historyOf(backend, sessionId)).toEqual({ undo: null, redo: 'Exercise added: Back squat' });

@@ -114,14 +114,34 @@ export async function historyOf(backend: Backend, sessionId: string) {
   return { undo: nameInWords(undo), redo: nameInWords(redo) };
 }
 
-/** A closed library with one session and its clips, to be copied by tests that need many. */
-export async function preparedLibrary(files: readonly string[] = [squatFile]) {
-  const folder = temporaryFolder();
+type Prepared = { readonly folder: string } & Awaited<ReturnType<typeof sessionWithClips>>;
+
+/** Bringing clips in takes longer than most tests of what is done with them: of each set of clips there is one library that is copied. */
+const templates = new Map<string, Promise<Prepared>>();
+
+async function template(files: readonly string[]): Promise<Prepared> {
+  const folder = realpathSync(mkdtempSync(path.join(tmpdir(), 'rackside-template-')));
+  process.on('exit', () => rmSync(folder, { recursive: true, force: true }));
   const backend = openBackend({ libraryFolder: folder, appFolder });
   await ask(backend, 'library.create', { contents: 'empty', voice: 'coach', coach: 'Ada Quill' });
   const session = await sessionWithClips(backend, files);
   await backend.close();
   return { folder, ...session };
+}
+
+/** A closed library of the test's own with one session and its clips. */
+export async function preparedLibrary(files: readonly string[] = [squatFile]): Promise<Prepared> {
+  const key = files.join('\n');
+  const made = templates.get(key) ?? template(files);
+  templates.set(key, made);
+  const { folder, ...session } = await made;
+  return { folder: copyOf(folder), ...session };
+}
+
+/** A backend on a library with one session and its clips. */
+export async function libraryWithClips(files?: readonly string[]) {
+  const { folder, ...session } = await preparedLibrary(files);
+  return { backend: backendOn(folder), ...session };
 }
 
 /** A copy of a closed library's folder. */

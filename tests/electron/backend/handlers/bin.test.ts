@@ -13,6 +13,7 @@ import {
   dump,
   hingeFile,
   historyOf,
+  libraryWithClips,
   newLibrary,
   preparedLibrary,
   refusal,
@@ -62,8 +63,7 @@ describe('a session in the bin', () => {
   });
 
   it('takes its second look with it, and brings it back', async () => {
-    const backend = await newLibrary();
-    const { sessionId, clipId } = await sessionWithClips(backend);
+    const { backend, sessionId, clipId } = await libraryWithClips();
     await ask(backend, 'ticks.set', { clipId, criterion: 'depth', reps: 'set', fine: true });
     await ask(backend, 'secondLook.start', { sessionId });
     const looks = async () => (await ask(backend, 'desk.sessions', { list: 'secondLooks' })).sessions.length;
@@ -76,8 +76,7 @@ describe('a session in the bin', () => {
   });
 
   it('is not brought back by the desk once something else was done in it', async () => {
-    const backend = await newLibrary();
-    const { sessionId, clipId } = await sessionWithClips(backend);
+    const { backend, sessionId, clipId } = await libraryWithClips();
     await ask(backend, 'sessions.remove', { sessionId });
     await ask(backend, 'bin.restore', { kind: 'session', id: sessionId });
     await ask(backend, 'reps.mark', { clipId, edge: 'start', frame: 24 });
@@ -88,8 +87,7 @@ describe('a session in the bin', () => {
 
 describe('clips and exercises in the bin', () => {
   it('come back in any order, each where it was', async () => {
-    const backend = await newLibrary();
-    const { sessionId, entryId, clipId, clipIds } = await sessionWithClips(backend, [squatFile, hingeFile]);
+    const { backend, sessionId, entryId, clipId, clipIds } = await libraryWithClips([squatFile, hingeFile]);
     await ask(backend, 'clips.remove', { clipId });
     await ask(backend, 'entries.remove', { entryId });
     // A clip whose exercise lies there too is told with it.
@@ -102,8 +100,7 @@ describe('clips and exercises in the bin', () => {
   });
 
   it('are removed from the queue of what is measured', async () => {
-    const backend = await newLibrary();
-    const { clipIds } = await sessionWithClips(backend, [squatFile, hingeFile]);
+    const { backend, clipIds } = await libraryWithClips([squatFile, hingeFile]);
     for (const clipId of clipIds) await ask(backend, 'measures.start', { clipIds: [clipId] });
     for (const clipId of clipIds) await ask(backend, 'clips.remove', { clipId });
     const open = (await ask(backend, 'jobs.list', {})).filter(({ state }) => state === 'waiting');

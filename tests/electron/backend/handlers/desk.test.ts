@@ -1,10 +1,9 @@
 import { expect, it } from 'vitest';
 import type { Result } from '../../../../electron/contract/requests.ts';
-import { ask, newLibrary, newSession, refusal, sessionWithClips } from '../workbench.ts';
+import { ask, libraryWithClips, newLibrary, newSession, refusal } from '../workbench.ts';
 
 it('shows a session with its trainee, what it holds and its grade', async () => {
-  const backend = await newLibrary();
-  const { sessionId, traineeId, clipId } = await sessionWithClips(backend);
+  const { backend, sessionId, traineeId, clipId } = await libraryWithClips();
   const first = await ask(backend, 'desk.sessions', {});
   expect(await ask(backend, 'desk.trainees', {})).toEqual([
     {
@@ -47,8 +46,7 @@ it('puts the newest day first', async () => {
 });
 
 it('gives each session once, page after page, what somebody waits for before what waits for its clips', async () => {
-  const backend = await newLibrary();
-  const { sessionId, traineeId, clipId } = await sessionWithClips(backend);
+  const { backend, sessionId, traineeId, clipId } = await libraryWithClips();
   for (let day = 1; day <= 7; day += 1) await ask(backend, 'sessions.add', { traineeId, date: `2026-05-0${day}` });
   await ask(backend, 'sessions.add', { traineeId, date: '2026-05-07', title: 'Evening' });
   const { exercises } = await ask(backend, 'catalogue.get', {});

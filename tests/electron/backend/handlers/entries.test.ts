@@ -3,6 +3,7 @@ import {
   ask,
   dump,
   historyOf,
+  libraryWithClips,
   newLibrary,
   newSession,
   refusal,
@@ -88,8 +89,7 @@ it('parks what means nothing for another exercise, and brings it back with the f
 });
 
 it('discards what is parked for good where a person says so, and undo brings it back parked', async () => {
-  const backend = await newLibrary();
-  const { sessionId, entryId, clipId } = await sessionWithClips(backend);
+  const { backend, sessionId, entryId, clipId } = await libraryWithClips();
   await ask(backend, 'flags.add', { clipId, criterion: 'barPath', severity: 'adjust', reps: 'set', frame: 9 });
   await ask(backend, 'entries.update', { entryId, exercise: 'leg-press' });
   await ask(backend, 'parked.discard', { clipId });

@@ -1,14 +1,13 @@
 import { beforeEach, expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/contract/backend.ts';
-import { ask, historyOf, newLibrary, refusal, sessionWithClips } from '../workbench.ts';
+import { ask, historyOf, libraryWithClips, refusal, sessionWithClips } from '../workbench.ts';
 
 let backend: Backend;
 let clipId: string;
 let sessionId: string;
 
 beforeEach(async () => {
-  backend = await newLibrary();
-  ({ clipId, sessionId } = await sessionWithClips(backend));
+  ({ backend, clipId, sessionId } = await libraryWithClips());
   await ask(backend, 'reps.mark', { clipId, edge: 'start', frame: 24 });
   await ask(backend, 'reps.mark', { clipId, edge: 'start', frame: 141 });
 });

@@ -1,14 +1,13 @@
 import { beforeEach, expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/contract/backend.ts';
-import { ask, newLibrary, sessionWithClips } from '../workbench.ts';
+import { ask, libraryWithClips } from '../workbench.ts';
 
 let backend: Backend;
 let clipId: string;
 let sessionId: string;
 
 beforeEach(async () => {
-  backend = await newLibrary();
-  ({ clipId, sessionId } = await sessionWithClips(backend));
+  ({ backend, clipId, sessionId } = await libraryWithClips());
 });
 
 const squatIn = async (language: 'en' | 'de') =>

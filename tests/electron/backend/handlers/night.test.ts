@@ -1,6 +1,14 @@
 import { expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/contract/backend.ts';
-import { ask, backendOn, copyOf, newLibrary, newSession, preparedLibrary, sessionWithClips } from '../workbench.ts';
+import {
+  ask,
+  backendOn,
+  copyOf,
+  libraryWithClips,
+  newSession,
+  preparedLibrary,
+  sessionWithClips,
+} from '../workbench.ts';
 
 async function judgeWhole(backend: Backend, clipId: string): Promise<void> {
   const { exercises } = await ask(backend, 'catalogue.get', {});
@@ -51,8 +59,7 @@ it('is the same after a restart', async () => {
 });
 
 it('walks what is due, what came first first, round and round, and leaves out what is sent', async () => {
-  const backend = await newLibrary();
-  const { sessionId: first } = await sessionWithClips(backend);
+  const { backend, sessionId: first } = await libraryWithClips();
   const { sessionId: empty } = await newSession(backend);
   const { sessionId: second } = await sessionWithClips(backend);
   expect(await nextAfter(backend, null)).toBe(first);
@@ -69,8 +76,7 @@ it('walks what is due, what came first first, round and round, and leaves out wh
 });
 
 it('counts what is due and its clips, and tells no pace from nothing', async () => {
-  const backend = await newLibrary();
-  const { clipId } = await sessionWithClips(backend);
+  const { backend, clipId } = await libraryWithClips();
   await newSession(backend);
   const nothingYet = { late: 0, more: false, pace: null } as const;
   expect(await ask(backend, 'night.left', {})).toEqual({ ...nothingYet, sessions: 1, clips: 1 });

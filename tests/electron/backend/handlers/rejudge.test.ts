@@ -1,14 +1,13 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/contract/backend.ts';
-import { ask, historyOf, newLibrary, refusal, sessionWithClips } from '../workbench.ts';
+import { ask, historyOf, libraryWithClips, refusal } from '../workbench.ts';
 
 let backend: Backend;
 let clipId: string;
 let sessionId: string;
 
 beforeEach(async () => {
-  backend = await newLibrary();
-  ({ clipId, sessionId } = await sessionWithClips(backend));
+  ({ backend, clipId, sessionId } = await libraryWithClips());
 });
 
 const judgeBy = (version: number) => ask(backend, 'sessions.rejudge', { sessionId, version });

@@ -1,6 +1,6 @@
 import { beforeEach, expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/contract/backend.ts';
-import { ask, historyOf, newLibrary, refusal, sessionWithClips } from '../workbench.ts';
+import { ask, historyOf, libraryWithClips, refusal } from '../workbench.ts';
 
 let backend: Backend;
 let clipId: string;
@@ -8,8 +8,7 @@ let sessionId: string;
 
 /** Rep 1: 20 to 100 with its stretched end at 60; rep 2 from 120, open. */
 beforeEach(async () => {
-  backend = await newLibrary();
-  ({ clipId, sessionId } = await sessionWithClips(backend));
+  ({ backend, clipId, sessionId } = await libraryWithClips());
   for (const [edge, frame] of [
     ['start', 20],
     ['stretchedEnd', 60],

@@ -1,6 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/contract/backend.ts';
-import { ask, hingeFile, newLibrary, newSession, refusal, sessionWithClips, squatFile } from '../workbench.ts';
+import {
+  ask,
+  hingeFile,
+  libraryWithClips,
+  newLibrary,
+  newSession,
+  refusal,
+  sessionWithClips,
+  squatFile,
+} from '../workbench.ts';
 
 /** A session of one clip with two reps; depth of rep 1 flagged, rep 2 ticked. */
 async function judged(backend: Backend) {
@@ -85,8 +94,7 @@ describe('a second look', () => {
   });
 
   it('judged by another version of the rubric is compared by that of the first', async () => {
-    const backend = await newLibrary();
-    const { sessionId, clipId } = await sessionWithClips(backend);
+    const { backend, sessionId, clipId } = await libraryWithClips();
     const shift = { criterion: 'symmetry', fault: 'hipsShift', severity: 'adjust', reps: 'set', frame: 40 } as const;
     await ask(backend, 'flags.add', { ...shift, clipId });
     const look = await ask(backend, 'secondLook.start', { sessionId });
@@ -150,8 +158,7 @@ describe('two sessions chosen by hand', () => {
 
 describe('a trainee’s history', () => {
   it('reads sessions of an older version by the newest, and shows the grade that each was given', async () => {
-    const backend = await newLibrary();
-    const { sessionId, traineeId, clipId } = await sessionWithClips(backend);
+    const { backend, sessionId, traineeId, clipId } = await libraryWithClips();
     await ask(backend, 'sessions.rejudge', { sessionId, version: 1 });
     const shift = { clipId, criterion: 'spinePosition', fault: 'hipsShift', severity: 'adjust', reps: 'set' } as const;
     await ask(backend, 'flags.add', { ...shift, frame: 40 });
@@ -163,8 +170,7 @@ describe('a trainee’s history', () => {
   });
 
   it('lists only the cautions that this trainee’s lifts, age or notes call for', async () => {
-    const backend = await newLibrary();
-    const { sessionId, traineeId } = await sessionWithClips(backend);
+    const { backend, sessionId, traineeId } = await libraryWithClips();
     const due = async () =>
       (await ask(backend, 'trainees.history', { traineeId })).cautions.map(({ applies }) => applies);
     // A back squat is braced, so breathing is spoken of.

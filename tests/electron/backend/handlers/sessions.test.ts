@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { ask, newLibrary, newSession, refusal, sessionWithClips } from '../workbench.ts';
+import { ask, libraryWithClips, newLibrary, newSession, refusal } from '../workbench.ts';
 
 it('takes a session back that nothing came into, and its trainee where that is wanted', async () => {
   const backend = await newLibrary();
@@ -21,8 +21,7 @@ it('takes a session back that nothing came into, and its trainee where that is w
 });
 
 it('keeps a session that holds a clip', async () => {
-  const backend = await newLibrary();
-  const { sessionId } = await sessionWithClips(backend);
+  const { backend, sessionId } = await libraryWithClips();
   expect((await refusal(backend, 'sessions.discard', { sessionId, trainee: 'discard' })).code).toBe('conflict');
   expect((await ask(backend, 'desk.sessions', {})).sessions).toHaveLength(1);
 });

@@ -7,6 +7,7 @@ import {
   ask,
   hingeFile,
   jobEnd,
+  libraryWithClips,
   newLibrary,
   newSession,
   sessionWithClips,
@@ -42,8 +43,7 @@ it('copies the file in untouched, with the facts and frame times that the clip w
 });
 
 it('makes a poster and a filmstrip', async () => {
-  const backend = await newLibrary();
-  const { sessionId, clipId } = await sessionWithClips(backend);
+  const { backend, sessionId, clipId } = await libraryWithClips();
   const { media } = await ask(backend, 'review.get', { sessionId });
   expect(media[0]?.hasPoster).toBe(true);
   expect(media[0]?.filmstripPictures).toBeGreaterThan(7);
@@ -78,8 +78,7 @@ it('notices a clip that the session has already, and keeps one file for two sess
 });
 
 it('says that a file is missing, and has it back when the same clip comes in again', async () => {
-  const backend = await newLibrary();
-  const { sessionId, clipId } = await sessionWithClips(backend);
+  const { backend, sessionId, clipId } = await libraryWithClips();
   const { path: kept } = await ask(backend, 'media.resolve', { clipId, what: 'clip' });
   rmSync(kept);
   const gone = await ask(backend, 'review.get', { sessionId });
