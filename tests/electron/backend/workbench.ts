@@ -141,7 +141,7 @@ export async function preparedLibrary(files: readonly string[] = [squatFile]): P
 /** A backend on a library with one session and its clips. */
 export async function libraryWithClips(files?: readonly string[]) {
   const { folder, ...session } = await preparedLibrary(files);
-  return { backend: backendOn(folder), ...session };
+  return { backend: backendOn(folder), folder, ...session };
 }
 
 /** A copy of a closed library's folder. */

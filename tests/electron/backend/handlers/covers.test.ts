@@ -2,18 +2,7 @@ import { beforeEach, expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/contract/backend.ts';
 import { alterLibrary } from '../alterLibrary.ts';
 import { undoneAndRedone } from '../undoneAndRedone.ts';
-import {
-  ask,
-  dump,
-  hingeFile,
-  historyOf,
-  nameInWords,
-  newLibrary,
-  refusal,
-  sessionWithClips,
-  squatFile,
-  temporaryFolder,
-} from '../workbench.ts';
+import { ask, dump, hingeFile, historyOf, libraryWithClips, nameInWords, refusal, squatFile } from '../workbench.ts';
 
 let backend: Backend;
 let folder: string;
@@ -25,9 +14,7 @@ let lastFrame: number;
 const box = { leftPx: 100, topPx: 50, widthPx: 80, heightPx: 90 };
 
 beforeEach(async () => {
-  folder = temporaryFolder();
-  backend = await newLibrary(folder);
-  ({ clipId, clipIds, sessionId } = await sessionWithClips(backend, [squatFile, hingeFile]));
+  ({ folder, backend, clipId, clipIds, sessionId } = await libraryWithClips([squatFile, hingeFile]));
   lastFrame = (await ask(backend, 'clips.frameTable', { clipId })).table.ticks.length - 1;
 });
 

@@ -5,13 +5,11 @@ import * as v from 'valibot';
 import { expect, it } from 'vitest';
 import { sheetSchema } from '../../../../engine/sheet/sheetJsonSchema.ts';
 import { measuredLibrary } from '../measure/measuredLibrary.ts';
-import { ask, newLibrary, refusal, sessionWithClips, temporaryFolder } from '../workbench.ts';
+import { ask, libraryWithClips, refusal, temporaryFolder } from '../workbench.ts';
 
 async function flaggedSession() {
-  const folder = temporaryFolder();
-  const backend = await newLibrary(folder);
-  const session = await sessionWithClips(backend);
-  const { clipId } = session;
+  const library = await libraryWithClips();
+  const { backend, clipId } = library;
   const flag = {
     clipId,
     criterion: 'depth',
@@ -21,7 +19,7 @@ async function flaggedSession() {
     frame: 70,
   } as const;
   await ask(backend, 'flags.add', flag);
-  return { folder, backend, ...session };
+  return library;
 }
 
 it('writes a document whole under its name and tells how long it is', async () => {

@@ -4,17 +4,7 @@ import { beforeEach, expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/contract/backend.ts';
 import type { Drawn } from '../../../../engine/review/drawings/drawing.ts';
 import { undoneAndRedone } from '../undoneAndRedone.ts';
-import {
-  ask,
-  backendOn,
-  dump,
-  historyOf,
-  jobEnd,
-  newLibrary,
-  refusal,
-  sessionWithClips,
-  temporaryFolder,
-} from '../workbench.ts';
+import { ask, backendOn, dump, historyOf, jobEnd, libraryWithClips, refusal, temporaryFolder } from '../workbench.ts';
 
 let backend: Backend;
 let folder: string;
@@ -31,9 +21,7 @@ const angle: Drawn = {
 };
 
 beforeEach(async () => {
-  folder = temporaryFolder();
-  backend = await newLibrary(folder);
-  ({ clipId, sessionId } = await sessionWithClips(backend));
+  ({ folder, backend, clipId, sessionId } = await libraryWithClips());
 });
 
 const clips = async () => (await ask(backend, 'review.get', { sessionId })).review.entries[0]?.clips ?? [];

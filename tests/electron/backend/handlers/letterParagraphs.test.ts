@@ -1,15 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/contract/backend.ts';
-import { ask, backendOn, historyOf, newLibrary, refusal, sessionWithClips, temporaryFolder } from '../workbench.ts';
+import { ask, backendOn, historyOf, libraryWithClips, refusal } from '../workbench.ts';
 
 /** A session with one rep and one flag. */
-async function flagged(backend: Backend) {
-  const session = await sessionWithClips(backend);
-  await ask(backend, 'reps.mark', { clipId: session.clipId, edge: 'start', frame: 10 });
+async function flagged() {
+  const library = await libraryWithClips();
+  const { backend, clipId } = library;
+  await ask(backend, 'reps.mark', { clipId, edge: 'start', frame: 10 });
   await ask(backend, 'flags.add', {
-    ...{ clipId: session.clipId, criterion: 'depth', fault: 'shortOfDepth', severity: 'correct', reps: [1], frame: 40 },
+    ...{ clipId, criterion: 'depth', fault: 'shortOfDepth', severity: 'correct', reps: [1], frame: 40 },
   });
-  return session;
+  return library;
 }
 
 const letterOf = (backend: Backend, sessionId: string) => ask(backend, 'letters.get', { sessionId });
@@ -20,8 +21,7 @@ const pageOf = async (backend: Backend, sessionId: string, document: 'letter' | 
 
 describe('a paragraph of the letter', () => {
   it('is left out, listed with its words, and brought back; each is an act that undo takes back', async () => {
-    const backend = await newLibrary();
-    const { sessionId } = await flagged(backend);
+    const { backend, sessionId } = await flagged();
     const before = await pageOf(backend, sessionId);
     await ask(backend, 'letters.edit', { sessionId, paragraph: 'opening', words: 'What a week.' });
     const edited = await pageOf(backend, sessionId);
@@ -36,8 +36,7 @@ describe('a paragraph of the letter', () => {
   });
 
   it('is added by the coach where they ask for it, in no document until it has words', async () => {
-    const backend = await newLibrary();
-    const { sessionId } = await flagged(backend);
+    const { backend, sessionId } = await flagged();
     const before = await pageOf(backend, sessionId);
     const { paragraph } = await ask(backend, 'letters.add', { sessionId, after: 'overall' });
     const ids = await idsOf(backend, sessionId);
@@ -52,8 +51,7 @@ describe('a paragraph of the letter', () => {
   });
 
   it('that never got words is gone when it is left out, not listed', async () => {
-    const backend = await newLibrary();
-    const { sessionId } = await flagged(backend);
+    const { backend, sessionId } = await flagged();
     const { paragraph } = await ask(backend, 'letters.add', { sessionId, after: 'overall' });
     await ask(backend, 'letters.leaveOut', { sessionId, paragraph });
     const { paragraphs, leftOut } = await letterOf(backend, sessionId);
@@ -61,8 +59,7 @@ describe('a paragraph of the letter', () => {
   });
 
   it('is moved after another one, and stays there when the letter is written anew', async () => {
-    const backend = await newLibrary();
-    const { sessionId, clipId } = await flagged(backend);
+    const { backend, sessionId, clipId } = await flagged();
     await ask(backend, 'letters.move', { sessionId, paragraph: 'overall', after: 'sign-off' });
     const place = (ids: readonly string[]) => ids.indexOf('overall') - ids.indexOf('sign-off');
     expect(place(await idsOf(backend, sessionId))).toBe(1);
@@ -71,8 +68,7 @@ describe('a paragraph of the letter', () => {
   });
 
   it('that asks for a clip is left out of the page on filming too', async () => {
-    const backend = await newLibrary();
-    const { sessionId } = await flagged(backend);
+    const { backend, sessionId } = await flagged();
     const ask1 = (await letterOf(backend, sessionId)).paragraphs.find(({ id }) => id.startsWith('film-'));
     expect(ask1?.kind).toBe('paragraph');
     const words = ask1?.words ?? '';
@@ -82,8 +78,7 @@ describe('a paragraph of the letter', () => {
   });
 
   it('tells the exercise it speaks of, and the letter the name it greets', async () => {
-    const backend = await newLibrary();
-    const { sessionId } = await flagged(backend);
+    const { backend, sessionId } = await flagged();
     const { paragraphs, name } = await letterOf(backend, sessionId);
     expect(name).toBe('Mira');
     expect(paragraphs.find(({ id }) => id.endsWith('-seen'))?.exercise).toBe('back squat');
@@ -92,8 +87,7 @@ describe('a paragraph of the letter', () => {
 
 describe('cautions, pain and stop', () => {
   it.each(['pain-1', 'stop-1', 'basis', 'cautions-1', 'overall-heading'])('stay: %s', async (paragraph) => {
-    const backend = await newLibrary();
-    const { sessionId, clipId } = await flagged(backend);
+    const { backend, sessionId, clipId } = await flagged();
     await ask(backend, 'sessions.update', { sessionId, painNote: 'Left knee hurts, 3/10' });
     await ask(backend, 'flags.add', { clipId, criterion: 'spinePosition', severity: 'stop', reps: 'set', frame: 60 });
     for (const request of ['letters.leaveOut', 'letters.remove', 'letters.bringBack'] as const)
@@ -105,8 +99,7 @@ describe('cautions, pain and stop', () => {
   });
 
   it('come before a paragraph of the coach’s own, which says that it was written before them', async () => {
-    const backend = await newLibrary();
-    const { sessionId } = await flagged(backend);
+    const { backend, sessionId } = await flagged();
     const { paragraph } = await ask(backend, 'letters.add', { sessionId, after: 'greeting' });
     await ask(backend, 'letters.edit', { sessionId, paragraph, words: 'Go heavy this week.' });
     const own = async () => (await letterOf(backend, sessionId)).paragraphs.find(({ id }) => id === paragraph);
@@ -122,8 +115,7 @@ describe('cautions, pain and stop', () => {
 
 describe('a letter that was sent', () => {
   it('stays in its order, and the desk knows whether anything has changed since', async () => {
-    const backend = await newLibrary();
-    const { sessionId } = await flagged(backend);
+    const { backend, sessionId } = await flagged();
     expect((await letterOf(backend, sessionId)).sentAlready).toBe(false);
     await ask(backend, 'letters.leaveOut', { sessionId, paragraph: 'opening' });
     await ask(backend, 'letters.send', { sessionId });
@@ -135,9 +127,7 @@ describe('a letter that was sent', () => {
   });
 
   it('is kept with its order when the library is closed and opened again', async () => {
-    const folder = temporaryFolder();
-    const backend = await newLibrary(folder);
-    const { sessionId } = await flagged(backend);
+    const { folder, backend, sessionId } = await flagged();
     await ask(backend, 'letters.move', { sessionId, paragraph: 'overall', after: 'sign-off' });
     const ids = await idsOf(backend, sessionId);
     await backend.close();
