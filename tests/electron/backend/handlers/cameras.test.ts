@@ -21,7 +21,7 @@ const room = mkdtempSync(path.join(tmpdir(), 'rackside-cameras-'));
 let silent: Awaited<ReturnType<typeof filmedLibrary>>;
 beforeAll(async () => {
   silent = await filmedLibrary(room, 'silent');
-}, 60_000);
+});
 afterAll(() => rmSync(room, { recursive: true, force: true }));
 
 describe('two cameras of one set', () => {

@@ -20,7 +20,7 @@ beforeAll(async () => {
   const session = await sessionWithClips(backend, [await numberedClip(root, { name: 'long.mp4', rate: '25' })]);
   const { clipIds } = await ask(backend, 'clips.split', { clipId: session.clipId, cuts: [50] });
   [clipId = '', partId = ''] = clipIds;
-}, 60_000);
+});
 afterAll(async () => {
   await backend.close();
   rmSync(root, { recursive: true, force: true });

@@ -25,7 +25,7 @@ beforeAll(async () => {
   await ask(opened, 'library.create', { contents: 'empty', voice: 'coach', coach: 'Ada Quill' });
   ({ clipId, sessionId } = await sessionWithClips(opened, [long, next]));
   await opened.close();
-}, 60_000);
+});
 
 afterAll(() => rmSync(root, { recursive: true, force: true }));
 

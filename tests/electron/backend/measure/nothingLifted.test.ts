@@ -28,17 +28,13 @@ describe('where nothing is lifted, no exercise has a rep:', () => {
     ['three frames', ['-i', still, '-frames:v', '3']],
     ['somebody who un-racks and walks out', [...beforeTheSet, '-vf', 'fps=15']],
     ['several people who walk about', [...beforeTheSet, ...afterTheSet, '-t', '2.7', '-filter_complex', crowd]],
-  ])(
-    '%s',
-    async (name, args) => {
-      const file = path.join(folder, `${name}.mp4`);
-      await ffmpeg(...args, '-c:v', 'libx264', '-pix_fmt', 'yuv420p', '-an', file);
-      const { probe, recording } = await recordFilm(file);
-      for (const exercise of exercises) {
-        const { measurement } = measureRecording(clipWithoutReps(file, exercise), probe, recording);
-        expect({ exercise, reps: measurement.reps }).toEqual({ exercise, reps: [] });
-      }
-    },
-    60_000,
-  );
+  ])('%s', async (name, args) => {
+    const file = path.join(folder, `${name}.mp4`);
+    await ffmpeg(...args, '-c:v', 'libx264', '-pix_fmt', 'yuv420p', '-an', file);
+    const { probe, recording } = await recordFilm(file);
+    for (const exercise of exercises) {
+      const { measurement } = measureRecording(clipWithoutReps(file, exercise), probe, recording);
+      expect({ exercise, reps: measurement.reps }).toEqual({ exercise, reps: [] });
+    }
+  });
 });

@@ -41,4 +41,4 @@ it('takes a ticked narration along as a film, and another desk takes in the clip
   expect(await ask(receiver, 'narrations.get', { clipId: clip?.id ?? '' })).toBeNull();
   expect(readdirSync(path.join(theirs, 'sounds'))).toEqual([]);
   expect((await ask(receiver, 'library.verify', {})).findings).toEqual([]);
-}, 60_000);
+});
