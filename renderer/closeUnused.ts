@@ -40,6 +40,8 @@ export function closeWhenUnused({ close, nowMs }: Closing): { readonly tick: () 
     if (leftMs > warningMs || warning !== null) return;
     warning = saySettings('closesSoon');
     statusState.getState().tell(warning);
+    // A key pressed within a previewed document is not heard out here.
+    if (document.activeElement instanceof HTMLIFrameElement) document.activeElement.blur();
   };
   return {
     tick,

@@ -83,6 +83,18 @@ describe('a window that nobody uses', () => {
     expect(statusState.getState().notice).toBe('The disk is full.');
   });
 
+  it('takes the focus out of a previewed document when it warns, so that any key is heard', () => {
+    const preview = document.createElement('iframe');
+    preview.tabIndex = 0;
+    document.body.append(preview);
+    preview.focus();
+    expect(document.activeElement).toBe(preview);
+    set(5);
+    pass(4 * minute);
+    expect(document.activeElement).not.toBe(preview);
+    preview.remove();
+  });
+
   it('closes at once after the machine slept', () => {
     set(60);
     nowMs += 480 * minute;

@@ -99,7 +99,7 @@ function figureOf(what: string, { code, calls }: Followed): Figure {
   return {
     what,
     tried: 1,
-    found: `${calls.length} calls on sockets of any kind; ${sockets} network sockets made, ${addressed.length - elsewhere.length} calls to addresses of this machine, ${outside.length} to others${asked === 0 ? '' : `; without a packet, the system was asked ${asked} times whether a way leads out`}`,
+    found: `${calls.length} calls on sockets of any kind; ${sockets} network sockets made, ${addressed.length - elsewhere.length} calls to addresses of this machine, ${outside.length} to others${asked === 0 ? '' : `; asked the system whether a way leads out, without a packet: ${asked}`}`,
     wrong: [...outside, ...failed],
   };
 }

@@ -18,7 +18,7 @@ describe('the buttons that move and size by clicks', () => {
   it('sizes where there is a size to set', () => {
     const onSize = vi.fn();
     render(<MoveButtons part="Crop" picture={{ width: 100, height: 50 }} onMove={() => {}} onSize={onSize} />);
-    for (const name of ['Wider', 'Less tall']) fireEvent.click(screen.getByRole('button', { name }));
+    for (const name of ['Wider', 'Shorter']) fireEvent.click(screen.getByRole('button', { name }));
     expect(onSize.mock.calls).toMatchObject([[{ x: 1 }], [{ y: -1 }]]);
   });
 });

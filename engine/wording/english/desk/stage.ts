@@ -37,7 +37,7 @@ export const stage = {
   wider: 'Wider',
   narrower: 'Narrower',
   taller: 'Taller',
-  lower: 'Less tall',
+  lower: 'Shorter',
   smallAgain: 'Show the scorecard',
   slimBar: 'Judging',
   layers: 'Layers',
